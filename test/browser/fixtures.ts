@@ -1,0 +1,39 @@
+import { test as base, expect, type BrowserContext, type ConsoleMessage } from '@playwright/test';
+
+export { expect };
+
+interface Fixtures {
+  /** What the page did wrong so far. A test that provokes something on purpose empties it itself. */
+  complaints: string[];
+}
+
+/** Fails a test on any console warning or error, any uncaught error and any request that leaves the page's origin. */
+export const test = base.extend<Fixtures>({
+  complaints: [
+    async ({ context, baseURL }, use) => {
+      const complaints: string[] = [];
+      listen(context, new URL(baseURL ?? '').origin, complaints);
+      await use(complaints);
+      expect(complaints, 'the page stays quiet and at home').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+function listen(context: BrowserContext, origin: string, complaints: string[]): void {
+  context.on('console', (message) => {
+    if (isComplaint(message)) complaints.push(`console ${message.type()}: ${message.text()}`);
+  });
+  context.on('weberror', (problem) => complaints.push(`uncaught: ${problem.error().message}`));
+  context.on('request', (request) => {
+    if (!isAtHome(request.url(), origin)) complaints.push(`request: ${request.url()}`);
+  });
+}
+
+function isComplaint(message: ConsoleMessage): boolean {
+  return ['warning', 'error', 'assert'].includes(message.type());
+}
+
+function isAtHome(url: string, origin: string): boolean {
+  return url.startsWith('data:') || new URL(url).origin === origin;
+}

@@ -1,0 +1,47 @@
+import { createServer, type AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { chromiumArgs, findBrowser } from './find-browser.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const results = `${root}test-results/`;
+
+// Playwright reads this file again in every worker process: what was found the first time is handed on.
+const browser = (process.env['EMBERLAP_TEST_BROWSER'] ??= await findBrowser());
+const port = (process.env['EMBERLAP_TEST_PORT'] ??= String(await freePort()));
+const baseURL = `http://localhost:${port}`;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.spec.ts',
+  outputDir: `${results}browser`,
+  workers: 1,
+  forbidOnly: process.env['CI'] !== undefined,
+  timeout: 60_000,
+  reporter: [['list'], ['json', { outputFile: `${results}browser.json` }]],
+  use: {
+    browserName: 'chromium',
+    headless: true,
+    baseURL,
+    viewport: { width: 1280, height: 800 },
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: { executablePath: browser, args: chromiumArgs },
+  },
+  webServer: {
+    command: `npx vite preview --port ${port} --strictPort`,
+    cwd: root,
+    url: baseURL,
+    reuseExistingServer: false,
+  },
+});
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer().once('error', reject);
+    server.listen(0, 'localhost', () => {
+      const { port } = server.address() as AddressInfo;
+      server.close(() => resolve(port));
+    });
+  });
+}
