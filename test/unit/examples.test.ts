@@ -22,5 +22,5 @@ async function evaluated({ path, call }: Example): Promise<number> {
   const own = (await import(/* @vite-ignore */ root + path)) as object;
   const names = { ...units, ...own };
   const run = new Function(...Object.keys(names), `return (${call});`) as (...values: unknown[]) => number;
-  return run(...(Object.values(names) as unknown[]));
+  return run(...Object.values<unknown>(names));
 }
