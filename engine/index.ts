@@ -1,0 +1,6 @@
+/** The engine's surface. The page takes types from here and values from ./scenario only; physics runs in ./shell. */
+export type * from './stint/result.ts';
+export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
+export type { Problem } from './scenario/problem.ts';
+export type { Changes, Value } from './scenario/override.ts';
+export type { EngineDoor, RunReply, RunRequest } from './shell/protocol.ts';

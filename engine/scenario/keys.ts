@@ -1,0 +1,83 @@
+/** Dotted keys into a scenario, and what the schema says about the field they name. */
+import type { FieldInfo } from './field.ts';
+import { scenarioSchema } from './schema.ts';
+
+interface AnySchema {
+  type?: string;
+  entries?: Record<string, AnySchema>;
+  wrapped?: AnySchema;
+  item?: AnySchema;
+  pipe?: readonly { type: string; metadata?: FieldInfo }[];
+}
+
+export type Tree = Record<string, unknown>;
+
+export const isTree = (value: unknown): value is Tree =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The value at a dotted key, or undefined. */
+export function valueAt(tree: unknown, key: string): unknown {
+  return key.split('.').reduce<unknown>((at, part) => {
+    if (Array.isArray(at)) return at[Number(part)] as unknown;
+    return isTree(at) ? at[part] : undefined;
+  }, tree);
+}
+
+/** A copy of the tree with one value changed; everything off the path is shared, nothing is mutated. */
+export function withValue(tree: unknown, key: string, value: unknown): unknown {
+  const [part = '', ...rest] = key.split('.');
+  const inner = rest.length === 0 ? value : withValue(valueAt(tree, part), rest.join('.'), value);
+  if (Array.isArray(tree)) return tree.map((item, i) => (i === Number(part) ? inner : (item as unknown)));
+  return { ...(isTree(tree) ? tree : {}), [part]: inner };
+}
+
+/** One tree laid over another: objects merge, anything else (lists too) replaces. */
+export function layOver(base: unknown, over: unknown): unknown {
+  if (!isTree(base) || !isTree(over)) return over;
+  const merged: Tree = { ...base };
+  for (const [key, value] of Object.entries(over))
+    merged[key] = key in base ? layOver(base[key], value) : value;
+  return merged;
+}
+
+/** The schema of one field, or undefined when the scenario has no such key. */
+function schemaAt(key: string): AnySchema | undefined {
+  let at: AnySchema | undefined = scenarioSchema as unknown as AnySchema;
+  for (const part of key.split('.')) {
+    while (at?.wrapped) at = at.wrapped;
+    if (at?.type === 'array') at = /^\d+$/.test(part) ? at.item : undefined;
+    else at = at?.entries && Object.hasOwn(at.entries, part) ? at.entries[part] : undefined;
+  }
+  return at;
+}
+
+/** Whether the value at a key may be null, which "none" stands for on a command line. */
+export const isNullable = (key: string): boolean =>
+  schemaAt(key)?.type === 'nullable' || schemaAt(key)?.wrapped?.type === 'nullable';
+
+/** Whether the key names one single value that can be changed. */
+export function isLeaf(key: string): boolean {
+  let at = schemaAt(key);
+  while (at?.wrapped) at = at.wrapped;
+  return at !== undefined && ['number', 'boolean', 'string', 'picklist', 'literal'].includes(at.type ?? '');
+}
+
+/** Label, meaning and range of a field, such as `conditions.ambient_C`. */
+export function fieldAt(key: string): FieldInfo | undefined {
+  let at = schemaAt(key);
+  while (at?.wrapped) at = at.wrapped;
+  return at?.pipe?.find((step) => step.type === 'metadata')?.metadata;
+}
+
+/** Every dotted key of the schema that names a single value, lists left out. */
+export function leafKeys(): string[] {
+  const walk = (schema: AnySchema | undefined, prefix: string): string[] => {
+    let at = schema;
+    while (at?.wrapped) at = at.wrapped;
+    if (at?.entries) {
+      return Object.entries(at.entries).flatMap(([k, inner]) => walk(inner, prefix ? `${prefix}.${k}` : k));
+    }
+    return isLeaf(prefix) ? [prefix] : [];
+  };
+  return walk(scenarioSchema as unknown as AnySchema, '');
+}

@@ -1,0 +1,61 @@
+/** The cars, circuits and stints that ship with Emberlap, put together into whole scenarios. All are invented. */
+import base from '../../scenarios/base.json' with { type: 'json' };
+import heavy from '../../scenarios/cars/heavy.json' with { type: 'json' };
+import light from '../../scenarios/cars/light.json' with { type: 'json' };
+import long from '../../scenarios/circuits/long.json' with { type: 'json' };
+import slow from '../../scenarios/circuits/slow.json' with { type: 'json' };
+import sorrelby from '../../scenarios/circuits/sorrelby.json' with { type: 'json' };
+import clubEvening from '../../scenarios/stints/club-evening.json' with { type: 'json' };
+import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'json' };
+import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
+import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
+import { layOver } from './keys.ts';
+import type { Scenario } from './schema.ts';
+
+/** An entry of the library as a list shows it. */
+export interface Entry {
+  id: string;
+  name: string;
+  purpose: string;
+}
+
+const carFiles = [heavy, light];
+const circuitFiles = [sorrelby, long, slow];
+const stintFiles = [twenty, restart, nightRain, clubEvening];
+
+export const cars: readonly Entry[] = carFiles;
+export const circuits: readonly Entry[] = circuitFiles;
+export const stints: readonly Entry[] = stintFiles;
+
+/** The whole scenario of a shipped stint. Throws on an id that is not in the library. */
+export function shippedStint(id: string): Scenario {
+  const stint = entry(stintFiles, id);
+  const named = { name: stint.name, purpose: stint.purpose };
+  const parts = [entry(carFiles, stint.car).scenario, circuitPart(stint.circuit), named, stint.scenario];
+  return parts.reduce<unknown>(layOver, base) as Scenario;
+}
+
+/** The stint the page opens with, and what fills the gaps of a scenario file. */
+export const defaultScenario = (): Scenario => shippedStint(twenty.id);
+
+/** The same stint with another car: its driver, brakes, windows, doubts and shipped blanking come with it. */
+export function withCar(scenario: Scenario, id: string): Scenario {
+  const { car, driver, brakes, blanking_pct, doubt } = entry(carFiles, id).scenario;
+  return { ...scenario, car, driver, brakes, blanking_pct, doubt, sides: {} } as unknown as Scenario;
+}
+
+/** The same stint on another circuit, driven by the model: a measured trace is left behind. */
+export function withCircuit(scenario: Scenario, id: string): Scenario {
+  return { ...scenario, ...circuitPart(id), trace: null } as Scenario;
+}
+
+function circuitPart(id: string): { circuit: object } {
+  const { name, segments } = entry(circuitFiles, id);
+  return { circuit: { name, segments } };
+}
+
+function entry<T extends Entry>(files: readonly T[], id: string): T {
+  const found = files.find((file) => file.id === id);
+  if (!found) throw new Error(`not in the library: ${id}`);
+  return found;
+}

@@ -1,0 +1,42 @@
+/** From anything that claims to be a scenario to a checked one, or to the full list of what is wrong with it. */
+import * as v from 'valibot';
+import { fieldAt, isTree, layOver } from './keys.ts';
+import { defaultScenario } from './library.ts';
+import { problem, type Problem } from './problem.ts';
+import { checkTogether } from './rules.ts';
+import { scenarioSchema, type Scenario } from './schema.ts';
+
+export type Parsed = { ok: true; scenario: Scenario } | { ok: false; problems: Problem[] };
+
+/**
+ * Checks a scenario. What it leaves out is taken from the default scenario; keys it has beyond the schema are kept.
+ * Never throws: every problem comes back with its key, its value and what was expected.
+ */
+export function parseScenario(input: unknown): Parsed {
+  if (!isTree(input)) return { ok: false, problems: [problem('scenario', input, 'a JSON object')] };
+  return checkScenario(layOver(defaultScenario(), input));
+}
+
+/** Checks a scenario that is complete already, such as one made by an override. */
+export function checkScenario(input: unknown): Parsed {
+  const checked = v.safeParse(scenarioSchema, input);
+  if (!checked.success) return { ok: false, problems: checked.issues.map(toProblem) };
+  const problems = checkTogether(checked.output);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, scenario: checked.output };
+}
+
+function toProblem(issue: v.BaseIssue<unknown>): Problem {
+  const key = (issue.path ?? []).map((part) => String(part.key)).join('.');
+  return problem(key, issue.input, issue.message, hintFor(key, issue.input));
+}
+
+/** The usual slips: kelvin or Fahrenheit for Celsius, a share for a percentage and the other way round. */
+function hintFor(key: string, value: unknown): string {
+  if (typeof value === 'string' && value.trim() !== '' && Number.isFinite(Number(value)))
+    return 'a number in quotes?';
+  const max = fieldAt(key)?.max;
+  if (typeof value !== 'number' || max === undefined) return '';
+  if (key.endsWith('_C') && value > max) return value >= 230 && value <= 330 ? 'kelvin?' : 'Fahrenheit?';
+  if (max === 1 && value > 1 && value <= 100) return 'a percentage? give a share from 0 to 1';
+  return '';
+}

@@ -1,0 +1,131 @@
+/** What no single field can tell: values that must agree with each other. */
+import { isLeaf, valueAt } from './keys.ts';
+import { problem, type Problem } from './problem.ts';
+import type { Brake, Scenario } from './schema.ts';
+
+/** All disagreements between fields of a scenario whose fields are each in range. */
+export function checkTogether(scenario: Scenario): Problem[] {
+  return [
+    ...(['front', 'rear'] as const).flatMap((axle) => brakeProblems(`brakes.${axle}`, scenario.brakes[axle])),
+    ...gapProblems('traffic', scenario.traffic),
+    ...phaseProblems(scenario),
+    ...traceProblems(scenario),
+    ...doubtProblems(scenario),
+  ];
+}
+
+function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {
+  const found: Problem[] = [];
+  if (disc.inner_mm >= disc.outer_mm)
+    found.push(problem(`${key}.disc.inner_mm`, disc.inner_mm, `less than outer_mm, ${disc.outer_mm}`));
+  const filled = 2 * disc.cheek_mm + disc.gap_mm;
+  if (Math.abs(filled - disc.thickness_mm) > 0.6) {
+    found.push(
+      problem(`${key}.disc.thickness_mm`, disc.thickness_mm, `two cheeks and the gap, ${filled.toFixed(1)}`),
+    );
+  }
+  const open = disc.kind === 'vented';
+  if (open !== disc.gap_mm > 0)
+    found.push(
+      problem(`${key}.disc.gap_mm`, disc.gap_mm, open ? 'above 0 for a vented disc' : '0 for a solid disc'),
+    );
+  if (open && disc.vanes * disc.vane_mm >= Math.PI * disc.inner_mm) {
+    found.push(
+      problem(
+        `${key}.disc.vanes`,
+        disc.vanes,
+        `fewer than fill the inner circumference, ${Math.floor((Math.PI * disc.inner_mm) / disc.vane_mm)}`,
+      ),
+    );
+  }
+  if (window.bite_C >= window.face_peak_C)
+    found.push(
+      problem(`${key}.window.bite_C`, window.bite_C, `less than face_peak_C, ${window.face_peak_C}`),
+    );
+  if (fluid.wet_boiling_C > fluid.dry_boiling_C) {
+    found.push(
+      problem(
+        `${key}.fluid.wet_boiling_C`,
+        fluid.wet_boiling_C,
+        `at most dry_boiling_C, ${fluid.dry_boiling_C}`,
+      ),
+    );
+  }
+  return found;
+}
+
+function gapProblems(
+  key: string,
+  gap: { gap_m?: number | null | undefined; gap_s?: number | null | undefined },
+): Problem[] {
+  const both = typeof gap.gap_m === 'number' && typeof gap.gap_s === 'number';
+  return both
+    ? [problem(`${key}.gap_s`, gap.gap_s, 'none, because gap_m is given; a gap is in metres or in seconds')]
+    : [];
+}
+
+/** Keys that a phase may change from there on. */
+const PHASE_KEYS = /^(conditions|blanking_pct|driver)\.|^car\.brake_balance_front$/;
+
+function phaseProblems({ stint }: Scenario): Problem[] {
+  const found: Problem[] = [];
+  const open = stint.phases.filter((phase) => phase.kind !== 'stand' && phase.laps === null);
+  if (open.length > 1)
+    found.push(problem('stint.phases', open.length, 'at most one phase whose laps are none'));
+  const fixed = stint.phases.reduce(
+    (sum, phase) => sum + (phase.kind === 'stand' ? 0 : (phase.laps ?? 0)),
+    0,
+  );
+  if (stint.laps < fixed || (open.length === 0 && stint.laps !== fixed)) {
+    const range =
+      open.length === 0 ? `${fixed}, the laps of all phases` : `at least ${fixed}, the laps of its phases`;
+    found.push(problem('stint.laps', stint.laps, range));
+  }
+  stint.phases.forEach((phase, i) => {
+    const key = `stint.phases.${i}`;
+    if (phase.kind !== 'stand') found.push(...gapProblems(key, phase));
+    for (const [name, value] of Object.entries(phase.set ?? {})) {
+      if (!PHASE_KEYS.test(name) || !isLeaf(name))
+        found.push(
+          problem(
+            `${key}.set.${name}`,
+            value,
+            'a key of conditions, blanking_pct or driver, or car.brake_balance_front',
+          ),
+        );
+    }
+  });
+  return found;
+}
+
+function traceProblems({ trace }: Scenario): Problem[] {
+  if (!trace) return [];
+  const found: Problem[] = [];
+  const n = trace.speed_kmh.length;
+  for (const name of ['distance_m', 'time_s'] as const) {
+    const column = trace[name];
+    if (column.length !== n)
+      found.push(problem(`trace.${name}`, column.length, `as many values as speed_kmh, ${n}`));
+    const back = column.findIndex((value, i) => i > 0 && !(value > (column[i - 1] ?? Infinity)));
+    if (name === 'time_s' && back > 0)
+      found.push(problem(`trace.time_s.${back}`, column[back], 'more than the value before it'));
+    const behind = column.findIndex((value, i) => i > 0 && !(value >= (column[i - 1] ?? Infinity)));
+    if (name === 'distance_m' && behind > 0)
+      found.push(problem(`trace.distance_m.${behind}`, column[behind], 'at least the value before it'));
+  }
+  const wrong = trace.speed_kmh.findIndex((speed) => !(speed >= 0 && speed <= 400));
+  if (wrong >= 0) found.push(problem(`trace.speed_kmh.${wrong}`, trace.speed_kmh[wrong], '0 to 400'));
+  return found;
+}
+
+function doubtProblems(scenario: Scenario): Problem[] {
+  return Object.entries(scenario.doubt).flatMap(([key, range]) => {
+    const likely = valueAt(scenario, key);
+    if (typeof likely !== 'number' || !isLeaf(key))
+      return [problem(`doubt.${key}`, key, 'the key of a number of the scenario')];
+    const ordered = range.low <= likely && likely <= range.high;
+    return ordered
+      ? []
+      : [problem(`doubt.${key}`, `${range.low} to ${range.high}`, `a range around the value, ${likely}`)];
+  });
+}

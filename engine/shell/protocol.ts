@@ -1,0 +1,24 @@
+/** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
+import type { TraceReading } from '../circuit/read-trace.ts';
+import type { Problem } from '../scenario/problem.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import type { StintResult } from '../stint/result.ts';
+
+export interface RunRequest {
+  /** Number of the request; the reply carries it back. */
+  id: number;
+  scenario: Scenario;
+  /** The scenario whose speed and heat are kept when stint.hold_trace is true; null: its own. */
+  driven: Scenario | null;
+}
+
+export type RunReply =
+  | { id: number; kind: 'result'; result: StintResult; elapsed_ms: number }
+  | { id: number; kind: 'problems'; problems: Problem[] }
+  | { id: number; kind: 'failure'; message: string };
+
+export interface EngineDoor {
+  run(request: RunRequest): Promise<RunReply>;
+  /** Reads the text of a logger's file into columns, or says what is wrong with it. */
+  readTrace(text: string): Promise<TraceReading>;
+}

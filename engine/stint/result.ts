@@ -1,0 +1,195 @@
+/** What a run of a stint gives. SI and kelvin; the page converts for the eye. Typed arrays are transferred, not copied. */
+
+export type LapKind = 'out' | 'push' | 'safety' | 'in';
+
+/** One driven lap on the common clock. */
+export interface Lap {
+  /** Number of the lap, from 1 [-] */
+  lap: number;
+  kind: LapKind;
+  /** True for the push laps that are judged against the window. */
+  counted: boolean;
+  start_s: number;
+  end_s: number;
+  /** Samples [firstSample, lastSample] of the columns belong to this lap. */
+  firstSample: number;
+  lastSample: number;
+}
+
+/** A stretch of the stint under one heading: a run of laps of one kind, or a standing car. */
+export interface PhaseSpan {
+  kind: LapKind | 'stand';
+  /** First and last lap, or null for a standing car. */
+  laps: [first: number, last: number] | null;
+  start_s: number;
+  end_s: number;
+  brakeHeld: boolean;
+}
+
+/** Columns that all corners share, one entry a sample; sample 0 is the start of the stint. */
+export interface Clock {
+  time_s: Float64Array;
+  /** Distance from the line within the lap [m] */
+  distance_m: Float64Array;
+  speed_mps: Float64Array;
+  /** Power of all four brakes over the step that ends here [W] */
+  brakePower_W: Float64Array;
+}
+
+/** Temperatures of one corner, one entry a sample [K]. */
+export interface CornerColumns {
+  /** rubbed face */
+  face_K: Float64Array;
+  /** mean of the cheek ("bulk") */
+  cheek_K: Float64Array;
+  /** vane wall; the mid-plane of a solid disc */
+  wall_K: Float64Array;
+  /** outer edge, where paint sits */
+  rim_K: Float64Array;
+  bell_K: Float64Array;
+  /** rubbed side of the pad */
+  pad_K: Float64Array;
+  caliper_K: Float64Array;
+  fluid_K: Float64Array;
+}
+
+/** A braking phase of one lap. */
+export interface Stop {
+  lap: number;
+  /** Where it happens: the name of the corner it leads to, or a distance. */
+  place: string;
+  distance_m: number;
+  start_s: number;
+  end_s: number;
+  hard: boolean;
+  startFace_K: number;
+  peakFace_K: number;
+}
+
+export interface LapSummary {
+  lap: number;
+  kind: LapKind;
+  faceMin_K: number;
+  faceMean_K: number;
+  faceMax_K: number;
+  /** Where the face peak of the lap is. */
+  facePeakPlace: string;
+  bulkMax_K: number;
+  bulkMean_K: number;
+  /** Lowest face temperature at the start of a hard stop; null without one. */
+  coldestStop_K: number | null;
+  coldestStopPlace: string | null;
+  hardStops: number;
+  belowBite: number;
+  aboveFacePeak_s: number;
+  /** Inside the window; null on laps that do not count. */
+  in: boolean | null;
+}
+
+export type Limit = 'bite' | 'face peak' | 'bulk' | 'run';
+
+/** The corner against its window over the counted laps. */
+export interface Verdict {
+  status: 'in' | 'hot' | 'cold' | 'both' | 'not judged';
+  /** Why there is no verdict, in words; null when there is one. */
+  reason: string | null;
+  countedLaps: number;
+  /** First counted lap that is out, or null. */
+  firstLapOut: number | null;
+  /** Smallest distance to the hot limits (face peak or bulk); negative is over [K] */
+  hotMargin_K: number;
+  hotLimit: Limit;
+  hotPlace: string;
+  hotLap: number;
+  /** Smallest distance to the cold limits (bite or run); negative is under [K] */
+  coldMargin_K: number;
+  coldLimit: Limit;
+  coldPlace: string;
+  coldLap: number;
+  facePeak_K: number;
+  coldestStop_K: number | null;
+  /** Face peak minus coldest counted stop [K] */
+  swing_K: number | null;
+}
+
+/** Where the heat of one corner went over the stint (disc, bell, pads, plate, caliper, fluid) [J]; losses are positive. */
+export interface Ledger {
+  brakeHeat: number;
+  /** Recomputed from the temperatures at start and end. */
+  stored: number;
+  vaneAir: number;
+  faceAir: number;
+  otherAir: number;
+  radiation: number;
+  conducted: number;
+  residual: number;
+}
+
+/** The air of one corner in clear air at one speed. */
+export interface AirRow {
+  speed_mps: number;
+  ductFlow_kgps: number;
+  vaneFlow_kgps: number;
+  /** positive: out of the plenum; negative: warm wheelhouse air drawn in */
+  leakFlow_kgps: number;
+  plenum_Pa: number;
+}
+
+export interface WindowLimits {
+  bite_K: number;
+  facePeak_K: number;
+  bulk_K: number;
+  run_K: number | null;
+}
+
+export type Axle = 'front' | 'rear';
+
+export interface CornerResult {
+  axle: Axle;
+  /** "both" when left and right are equal and were computed once. */
+  side: 'both' | 'left' | 'right';
+  window: WindowLimits;
+  /** null when only the summary was wanted */
+  columns: CornerColumns | null;
+  laps: LapSummary[];
+  stops: Stop[];
+  verdict: Verdict;
+  facePeak_K: number;
+  bulkPeak_K: number;
+  vanePeak_K: number;
+  padPeak_K: number;
+  caliperPeak_K: number;
+  fluidPeak_K: number;
+  fluidPeakAt_s: number;
+  ledger_J: Ledger;
+  air: AirRow[];
+  /** The blanking range that stays in the window [percent]; null until it is computed. */
+  safeSpan_pct: [low: number, high: number] | null;
+}
+
+/** The line of one kind of lap for the map and the speed trace. */
+export interface Track {
+  length_m: number;
+  /** Outline in metres, or null where only a trace without positions is known. */
+  outline: { distance_m: Float64Array; x_m: Float64Array; y_m: Float64Array } | null;
+  corners: { name: string; at_m: number }[];
+}
+
+export interface Notice {
+  kind: string;
+  text: string;
+}
+
+export interface StintResult {
+  name: string;
+  laps: Lap[];
+  phases: PhaseSpan[];
+  clock: Clock;
+  corners: CornerResult[];
+  track: Track;
+  /** Of the first push lap (or the first lap): time, top speed, heat of all four brakes. */
+  lapTime_s: number;
+  topSpeed_mps: number;
+  brakeEnergyPerLap_J: number;
+  notices: Notice[];
+}
