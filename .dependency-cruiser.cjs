@@ -38,7 +38,12 @@ module.exports = {
     never(
       'engine-does-not-know-its-shell',
       { path: '^engine/', pathNot: '^engine/shell/' },
-      { path: '^engine/shell/' },
+      { path: '^engine/shell/', pathNot: '^engine/shell/protocol[.]ts$' },
+    ),
+    never(
+      'only-the-surface-shows-what-crosses-the-door',
+      { path: '^engine/', pathNot: '^engine/(shell/|index[.]ts$)' },
+      { path: '^engine/shell/protocol[.]ts$' },
     ),
     never(
       'physics-does-not-know-the-stint',
