@@ -1,0 +1,67 @@
+import type { Driver } from '../car/types.ts';
+import type { Pace } from './pace.ts';
+
+/** The moments after lifting: neither pedal for a while, then the brake force grows to its full value. */
+export interface Lift {
+  /** from lifting to full brakes [s] */
+  duration_s: number;
+  /** acceleration some time after lifting [m/s²] */
+  slowing(w: number, interval: number, since_s: number): number;
+  /** Whether this speed, held, would stay under the ceiling for as long as a lift takes: the usual case, cheap. */
+  isFree(node: number, w: number): boolean;
+  /**
+   * By how much speed squared would break through the ceiling if the driver lifted at this node; above 0 it
+   * is too late [m²/s²].
+   */
+  excess(node: number, w: number): number;
+}
+
+export interface Road {
+  step_m: number;
+  /** highest speed squared at each node, from the backward pass */
+  ceiling: Float64Array;
+  /** whether the road goes on past the last node */
+  closed: boolean;
+}
+
+/** Time over a distance at constant acceleration, from squares of speed. */
+export const timeOver = (distance_m: number, w: number, next: number): number =>
+  (2 * distance_m) / (Math.sqrt(w) + Math.sqrt(Math.max(next, 0)));
+
+export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: Road): Lift {
+  const n = ceiling.length - 1;
+  const { coast_s, buildUp_s } = driver;
+  const duration_s = coast_s + buildUp_s;
+
+  function slowing(w: number, i: number, since_s: number): number {
+    const coast = pace.coast(w, i);
+    if (since_s <= coast_s) return coast;
+    const brake = Math.min(coast, pace.brake(w, i));
+    return coast + Math.min(1, (since_s - coast_s) / buildUp_s) * (brake - coast);
+  }
+
+  function isFree(node: number, w: number): boolean {
+    const steps = Math.ceil((duration_s * Math.sqrt(w)) / step_m) + 1;
+    for (let i = 1; i <= steps; i++) {
+      if (!closed && node + i > n) return true;
+      if (ceiling[(node + i) % n]! < w) return false;
+    }
+    return true;
+  }
+
+  function excess(node: number, w: number): number {
+    let worst = -Infinity;
+    let since_s = 0;
+    for (let i = node; since_s < duration_s && (closed || i < n); i++) {
+      const half_s = step_m / (2 * Math.sqrt(w));
+      const next = w + 2 * step_m * slowing(w, i % n, since_s + half_s);
+      worst = Math.max(worst, next - ceiling[(i % n) + 1]!);
+      if (next <= 0) break;
+      since_s += timeOver(step_m, w, next);
+      w = next;
+    }
+    return worst;
+  }
+
+  return { duration_s, slowing, isFree, excess };
+}

@@ -1,0 +1,94 @@
+import { topSpeed } from '../car/top-speed.ts';
+import { backwardPass, lowestOf } from './backward-pass.ts';
+import { forwardPass } from './forward-pass.ts';
+import { liftOf } from './lift.ts';
+import { paceOf } from './pace.ts';
+import type { PaceRequest } from './pace.ts';
+
+/**
+ * Speed along a lap, on nodes. `accel_mps2[i]` is the mean over the interval from node i to i + 1, exact for
+ * the change of kinetic energy (ΔV² / 2Δs); the last entry repeats the one before.
+ */
+export interface SpeedProfile {
+  distance_m: Float64Array;
+  time_s: Float64Array;
+  speed_mps: Float64Array;
+  accel_mps2: Float64Array;
+  /** left positive [1/m] */
+  curvature_pm: Float64Array;
+  /** rise over run [-] */
+  slope: Float64Array;
+}
+
+export interface ProfileRequest extends PaceRequest {
+  /** speed at the line; absent: a flying lap, as fast as the lap before ended */
+  entry_mps?: number;
+  /** speed to be down to at the end of the lap; absent: the lap goes on */
+  exit_mps?: number;
+}
+
+/** Laps driven at most until a flying lap repeats itself; only a lap without corners needs more than one. */
+const LAPS_TO_SETTLE = 200;
+
+/**
+ * Quasi-steady speed profile of one lap: a backward pass under the limits of grip gives the highest speed from
+ * which everything ahead can be met, a forward pass drives under it.
+ *
+ * Flying (no entry, no exit), out-lap (entry), in-lap (exit), or both. Safety car: a speed cap and a driver
+ * with small shares.
+ * Source: Milliken & Milliken, Race Car Vehicle Dynamics, 1995, ch. 9 (from memory).
+ */
+export function speedProfile(request: ProfileRequest): SpeedProfile {
+  const { layout, driver, entry_mps, exit_mps } = request;
+  const pace = paceOf(request);
+  const { step_m } = layout;
+  const n = pace.limit.length - 1;
+  const w = new Float64Array(n + 1);
+  const drive = (ceiling: Float64Array, closed: boolean, from: number, start: number): number => {
+    const lift = liftOf(pace, driver, { step_m, ceiling, closed });
+    return forwardPass({ pace, lift, step_m, ceiling, closed, from, entry: start, w });
+  };
+
+  let entry = entry_mps === undefined ? undefined : entry_mps ** 2;
+  if (entry === undefined) {
+    const ceiling = backwardPass(pace, step_m);
+    const from = lowestOf(ceiling);
+    let start = Math.min(ceiling[from]!, topSpeed(request.car, request.air) ** 2);
+    for (let lap = 0; lap < LAPS_TO_SETTLE; lap++) {
+      const end = drive(ceiling, true, from, start);
+      const settled = Math.abs(end - start) <= 1e-9 * start;
+      start = end;
+      if (settled) break;
+    }
+    entry = w[0]!;
+  }
+  if (entry_mps !== undefined || exit_mps !== undefined) {
+    const closed = exit_mps === undefined;
+    const ceiling = backwardPass(pace, step_m, closed ? undefined : exit_mps ** 2);
+    drive(ceiling, closed, 0, entry);
+    if (closed) w[0] = Math.min(entry, ceiling[0]!);
+  }
+  return {
+    ...motionOf(w, step_m),
+    distance_m: layout.distance_m,
+    curvature_pm: layout.curvature_pm,
+    slope: layout.slope,
+  };
+}
+
+/** Speed, time and acceleration from squares of speed on a uniform grid, acceleration held over each step. */
+export function motionOf(
+  w: Float64Array,
+  step_m: number,
+): Pick<SpeedProfile, 'speed_mps' | 'time_s' | 'accel_mps2'> {
+  const n = w.length - 1;
+  const speed_mps = w.map(Math.sqrt);
+  const time_s = new Float64Array(n + 1);
+  const accel_mps2 = new Float64Array(n + 1);
+  for (let i = 0; i < n; i++) {
+    time_s[i + 1] = time_s[i]! + (2 * step_m) / (speed_mps[i]! + speed_mps[i + 1]!);
+    accel_mps2[i] = (w[i + 1]! - w[i]!) / (2 * step_m);
+  }
+  accel_mps2[n] = accel_mps2[n - 1]!;
+  return { speed_mps, time_s, accel_mps2 };
+}
