@@ -1,0 +1,5 @@
+import { lossExpansion } from '../../../engine/duct/loss-area-change.ts';
+import type { Compute } from '../gate.ts';
+
+export const compute: Compute = (rows) =>
+  rows.map(({ areaRatio = NaN }) => ({ loss: lossExpansion(areaRatio) }));
