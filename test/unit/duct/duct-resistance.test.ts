@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { ductLossFreeArea, ductResistance } from '../../../engine/duct/duct-resistance.ts';
+import { lossBendRennels } from '../../../engine/duct/loss-bend.ts';
+import { heavyFront } from './corners.ts';
+
+const oneHose = { ...heavyFront, mouthArea_m2: 0.003, hoses: 1, bends: [] };
+const hose_m2 = (Math.PI / 4) * 0.076 ** 2;
+
+describe('the resistance of a duct', () => {
+  it('of two hoses and twice the mouth is that of one at half the flow', () => {
+    const two = { ...oneHose, hoses: 2, mouthArea_m2: 2 * oneHose.mouthArea_m2 };
+    expect(ductLossFreeArea(two, 0.6)).toBeCloseTo(2 * ductLossFreeArea(oneHose, 0.6), 12);
+  });
+
+  it('counts wall friction once where the hose bends', () => {
+    const angle_rad = Math.PI / 3;
+    const bent = ductResistance({ ...oneHose, bends: [{ angle_rad, radiusRatio: 1.5 }] });
+    const straight_m = 1.5 - 0.076 * 1.5 * angle_rad;
+    expect(bent.friction_pm4 * hose_m2 ** 2).toBeCloseTo((0.06 * straight_m) / 0.076, 10);
+    expect(bent.bends_pm4 * hose_m2 ** 2).toBeCloseTo(lossBendRennels(angle_rad, 1.5, 0.06), 10);
+  });
+
+  it('holds an expansion behind a small mouth and a contraction behind a large one', () => {
+    const small = ductResistance(oneHose).areaChange_pm4;
+    expect(small * 0.003 ** 2).toBeCloseTo((1 - 0.003 / hose_m2) ** 2, 10);
+    const large = ductResistance({ ...oneHose, mouthArea_m2: 2 * hose_m2 }).areaChange_pm4;
+    expect(large * hose_m2 ** 2).toBeCloseTo(0.2973, 4);
+  });
+
+  it('grows by friction in a flattened hose as its area and hydraulic diameter shrink', () => {
+    const round = ductResistance(oneHose).friction_pm4;
+    // Stadium of constant perimeter: area and hydraulic diameter both 0.84 of the round hose's at 0.6.
+    expect(ductResistance({ ...oneHose, flattened: 0.6 }).friction_pm4 / round).toBeCloseTo(1.687, 3);
+  });
+
+  it('leaves no opening where there is no mouth or it is shut', () => {
+    expect(ductLossFreeArea(oneHose, 0)).toBe(0);
+    expect(ductLossFreeArea({ ...oneHose, mouthArea_m2: 0, hoses: 0, hoseDiameter_m: 0 }, 1)).toBe(0);
+  });
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { signedRoot } from '../../../engine/duct/flow-law.ts';
+import { frictionChurchill, frictionColebrook } from '../../../engine/duct/friction.ts';
+import { frictionCompressedHose, shareFlattened } from '../../../engine/duct/hose.ts';
+import { areaLeak, LOSS_SHARP_GAP } from '../../../engine/duct/leak.ts';
+import { lossContraction, lossExpansion } from '../../../engine/duct/loss-area-change.ts';
+import { conductanceBlankedMouth, lossBlankedMouth } from '../../../engine/duct/loss-mouth.ts';
+import { riseEuler, riseSolidBody, slipWiesner } from '../../../engine/duct/pumping.ts';
+
+describe('a blanked mouth', () => {
+  it('loses more the more it is taped, and never less than a sharp entrance', () => {
+    const losses = [1, 0.9, 0.7, 0.5, 0.3, 0.1].map(lossBlankedMouth);
+    expect(losses).toEqual([...losses].sort((a, b) => a - b));
+    expect(losses[0]).toBeCloseTo(0.5, 3);
+  });
+
+  it('has as conductance one over the root of its loss, and 0 when shut', () => {
+    expect(conductanceBlankedMouth(0.3) ** -2).toBeCloseTo(lossBlankedMouth(0.3), 10);
+    expect(conductanceBlankedMouth(0)).toBe(0);
+  });
+});
+
+describe('sections', () => {
+  it('that do not change lose nothing', () => {
+    expect([lossExpansion(1), lossContraction(1)]).toEqual([0, 0]);
+  });
+
+  it('that open into or out of a large space lose 1 and 0.5', () => {
+    expect([lossExpansion(0), lossContraction(0)]).toEqual([1, 0.5]);
+  });
+});
+
+describe('hose and leak', () => {
+  it('stretched and round are as given', () => {
+    expect(frictionCompressedHose(0.05, 0)).toBe(0.05);
+    expect(shareFlattened(1)).toBe(1);
+  });
+
+  it('a shortening by 15 to 20 % makes two and a half to four times the friction with slopes of 10 to 15', () => {
+    expect(frictionCompressedHose(1, 0.15, 10)).toBeCloseTo(2.5);
+    expect(frictionCompressedHose(1, 0.2, 15)).toBeCloseTo(4);
+  });
+
+  it('a gap leaks like a free jet of 0.61 of its area', () => {
+    expect(areaLeak(1, 0.001)).toBe(0.001);
+    expect(LOSS_SHARP_GAP).toBeCloseTo(((Math.PI + 2) / Math.PI) ** 2, 1);
+  });
+});
+
+describe('friction factors', () => {
+  it("satisfies Colebrook's own equation", () => {
+    for (const [Re, e] of [
+      [4000, 0],
+      [3e4, 0.02],
+      [1e6, 0.001],
+    ] as const) {
+      const f = frictionColebrook(Re, e);
+      const right = -2 * Math.log10(e / 3.7 + 2.51 / (Re * Math.sqrt(f)));
+      expect(1 / Math.sqrt(f)).toBeCloseTo(right, 7);
+    }
+  });
+
+  it('is 64/Re in laminar flow', () => {
+    expect(frictionChurchill(800, 0.01) * 800).toBeCloseTo(64, 2);
+  });
+});
+
+describe('signed root', () => {
+  it('is odd, and crosses zero with a finite slope', () => {
+    expect(signedRoot(-4, 0)).toBe(-2);
+    expect(signedRoot(0, 0)).toBe(0);
+    expect(signedRoot(1e-12, 1e-4) / 1e-12).toBeCloseTo(100, 4);
+  });
+});
+
+describe('pumping', () => {
+  it('grows with the square of wheel speed and vanishes without vanes to span', () => {
+    const rotor = { density_kgpm3: 1.2, wheel_radps: 100, outerRadius_m: 0.19, innerRadius_m: 0.13 };
+    const rise_Pa = riseSolidBody(rotor);
+    expect(riseSolidBody({ ...rotor, wheel_radps: 200 })).toBeCloseTo(4 * rise_Pa, 8);
+    expect(riseSolidBody({ ...rotor, innerRadius_m: 0.19 })).toBe(0);
+  });
+
+  it('is bounded by the Euler rise', () => {
+    const rotor = { density_kgpm3: 1.2, wheel_radps: 100, outerRadius_m: 0.19, innerRadius_m: 0.13 };
+    expect(riseSolidBody(rotor)).toBeLessThan(riseEuler(1.2, 19, slipWiesner(48)));
+  });
+
+  // Other authors' slip for 36 radial vanes: Stodola 1 − π/Z, Stanitz 1 − 0.63 π/Z.
+  it("has a slip between Stodola's and Stanitz's for 36 vanes", () => {
+    expect(slipWiesner(36)).toBeGreaterThan(1 - Math.PI / 36);
+    expect(slipWiesner(36)).toBeLessThan(1 - (0.63 * Math.PI) / 36);
+  });
+});
