@@ -1,9 +1,9 @@
 /** The air behind a car ahead: slower, a little warmer, and easier to drive through. Gap `Infinity` is clear air. */
 
 /** Drag area of a fast closed car ahead. From memory [m²] */
-export const LEADER_DRAG_AREA_M2 = 1.05;
+const LEADER_DRAG_AREA_M2 = 1.05;
 /** Share of its own drag that a follower is spared right behind a car ahead. From memory, 0.15 to 0.35 [-] */
-export const TOW_STRENGTH = 0.25;
+const TOW_STRENGTH = 0.25;
 /** Wake's area at the tail over the leader's drag area. From memory: puts q/q∞ near 0.6 half a length behind [-] */
 const NEAR_AREA_RATIO = 2.81;
 /** Length over which the wake starts to grow, over √(drag area). From memory: 0.75 at 2 lengths, 0.9 at 6 [-] */

@@ -4,7 +4,7 @@
  * Growth of friction with compression. From memory, 10 to 20: measured factors are about 4 at a moderate compression
  * and up to 10 (Abushakra, Walker and Sherman, flexible duct of 150 to 250 mm); a rule of thumb has half of that [-]
  */
-export const COMPRESSION_SLOPE = 12;
+const COMPRESSION_SLOPE = 12;
 
 /**
  * Friction factor of a wire-helix hose that is not fully stretched.
