@@ -1,0 +1,52 @@
+/** One corner's brake in SI, as the disc model takes it. */
+import type { MaterialName } from './materials.ts';
+
+export interface DiscSpec {
+  vented: boolean;
+  material: MaterialName;
+  outer_m: number;
+  inner_m: number;
+  cheek_m: number;
+  gap_m: number;
+  vanes: number;
+  vane_m: number;
+  /** Length of a vane's path over the radius it spans [-] */
+  vaneStretch: number;
+  /** Over a smooth still tube [-] */
+  vaneEnhancement: number;
+  ringMass_kg: number;
+  /** Both faces [m²] */
+  swept_m2: number;
+  emissivityTrack: number;
+  emissivityOther: number;
+}
+
+export interface CornerSpec {
+  disc: DiscSpec;
+  bell: { material: MaterialName; mass_kg: number; joint_WpK: number; area_m2: number; hub_WpK: number };
+  pad: {
+    /** One pad [m²] */
+    area_m2: number;
+    thickness_m: number;
+    plate_m: number;
+    conductivity: number;
+    discShare: number;
+    drag_N: number;
+    runningGap_m: number;
+  };
+  caliper: { mass_kg: number; area_m2: number; piston_WpK: number };
+  fluid: { volume_m3: number; coupling_WpK: number };
+  wheel: {
+    /** Speed of the air over the faces as a share of car speed [-] */
+    crossflow: number;
+    ductOnFace: number;
+    still: number;
+    covered: number;
+    ventilation_m2: number;
+    loadedRadius_m: number;
+  };
+  leakArea_m2: number;
+}
+
+/** Radius at which the pads rub on the whole: the middle of the swept ring [m] */
+export const effectiveRadius = (disc: DiscSpec): number => (disc.outer_m + disc.inner_m) / 4;

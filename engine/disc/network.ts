@@ -1,0 +1,137 @@
+/**
+ * The thermal network of one corner: nodes, their masses and materials, and the links between them.
+ *
+ * The two cheeks of a disc are alike, so one representative cheek stands for both: its nodes carry the mass and area of
+ * both. The links form a tree, numbered so that a node's parent always has the higher number: elimination in that order
+ * fills nothing in.
+ *
+ *     rim ─┐                     bell ─┐
+ *     fluid ─ caliper ─ plate ─ pad ─ pad face ─ FACE ─ c1 ─ c2 ─ c3 ─ c4 ─ c5 ─ WALL
+ *                                                           (rim joins at c3)
+ */
+import type { CornerSpec } from './corner-spec.ts';
+import { enthalpyTable } from './enthalpy-table.ts';
+import { materials, type MaterialName } from './materials.ts';
+import { vanePassage } from './vane-passage.ts';
+
+export const NODE = { rim: 0, bell: 1, fluid: 2, caliper: 3, plate: 4, pad: 5, padFace: 6, face: 7, wall: 13 } as const;
+export const NODES = 14;
+/** Parent of each node; the wall is the root. */
+export const PARENT = Int32Array.from([10, 13, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, -1]);
+export const CHEEK_NODES = NODE.wall - NODE.face + 1;
+/** Each gap between cheek nodes is this much wider than the one before it, counted from the face [-] */
+const GRADING = 1.4;
+/** Depth of the pad that follows the rubbed surface within a stop [m] */
+const PAD_SKIN_M = 0.003;
+/** Radial width of the edge that counts as rim [m] */
+const RIM_M = 0.004;
+
+export interface Network {
+  /** Mass of each node [kg] */
+  mass_kg: Float64Array;
+  /** Which table each node uses, and where it starts in the joined tables. */
+  material: MaterialName[];
+  /**
+   * Link of each node to its parent: W/K between temperatures, but m between conduction potentials for the links
+   * inside the cast ring (rim and cheek nodes).
+   */
+  link: Float64Array;
+  /** Share of the cheek's mass in each of its nodes, vanes included in the last. */
+  cheekShare: Float64Array;
+  /** Conductance of the pads pressed on a disc at rest [W/K] */
+  pressed_WpK: number;
+}
+
+/** Masses and links of one corner. */
+export function buildNetwork(spec: CornerSpec): Network {
+  const { disc, bell, pad, caliper, fluid } = spec;
+  const iron = materials[disc.material];
+  const vanes = vanePassage(disc, iron.density_kgpm3)?.vaneMass_kg ?? 0;
+  const rim_kg = rimMass(disc, iron.density_kgpm3);
+  const cheek_kg = disc.ringMass_kg - vanes - rim_kg;
+  const area_m2 = cheek_kg / (iron.density_kgpm3 * disc.cheek_m);
+  const gaps = gradedGaps(disc.cheek_m);
+
+  const mass_kg = new Float64Array(NODES);
+  const link = new Float64Array(NODES);
+  gaps.forEach((gap, i) => {
+    const half_kg = (cheek_kg * gap) / (2 * disc.cheek_m);
+    mass_kg[NODE.face + i]! += half_kg;
+    mass_kg[NODE.face + i + 1]! += half_kg;
+    link[NODE.face + i] = area_m2 / gap;
+  });
+  mass_kg[NODE.wall]! += vanes;
+  const cheekShare = mass_kg.slice(NODE.face, NODE.wall + 1).map((m) => m / (cheek_kg + vanes));
+
+  mass_kg[NODE.rim] = rim_kg;
+  link[NODE.rim] = (2 * Math.PI * (disc.outer_m / 2) * 2 * disc.cheek_m) / (2 * RIM_M);
+  mass_kg[NODE.bell] = bell.mass_kg;
+  link[NODE.bell] = bell.joint_WpK;
+
+  const pads_m2 = 2 * pad.area_m2;
+  const skin_m = Math.min(PAD_SKIN_M, pad.thickness_m / 2);
+  mass_kg[NODE.padFace] = materials.pad.density_kgpm3 * pads_m2 * skin_m;
+  mass_kg[NODE.pad] = materials.pad.density_kgpm3 * pads_m2 * (pad.thickness_m - skin_m);
+  mass_kg[NODE.plate] = materials.steel.density_kgpm3 * pads_m2 * pad.plate_m;
+  mass_kg[NODE.caliper] = caliper.mass_kg;
+  mass_kg[NODE.fluid] = materials.fluid.density_kgpm3 * fluid.volume_m3;
+  link[NODE.padFace] = (AIR_GAP_CONDUCTIVITY * pads_m2) / pad.runningGap_m;
+  link[NODE.pad] = (pad.conductivity * pads_m2) / (pad.thickness_m / 2);
+  link[NODE.plate] = (pad.conductivity * pads_m2) / ((pad.thickness_m - skin_m) / 2);
+  link[NODE.caliper] = caliper.piston_WpK;
+  link[NODE.fluid] = fluid.coupling_WpK;
+
+  const material: MaterialName[] = new Array<MaterialName>(NODES).fill(disc.material);
+  material[NODE.bell] = bell.material;
+  material[NODE.fluid] = 'fluid';
+  material[NODE.caliper] = 'aluminium';
+  material[NODE.plate] = 'steel';
+  material[NODE.pad] = 'pad';
+  material[NODE.padFace] = 'pad';
+  return { mass_kg, material, link, cheekShare, pressed_WpK: PRESSED_CONTACT * pads_m2 };
+}
+
+/** Conductivity of the air in the running gap, about 300 °C. From memory [W/(m K)] */
+const AIR_GAP_CONDUCTIVITY = 0.045;
+/** Contact conductance of a pad pressed on a disc at rest. From memory, 500 to 2000 [W/(m² K)] */
+const PRESSED_CONTACT = 1000;
+
+/** Distances between the cheek's nodes, fine at the face; they add up to the cheek. */
+function gradedGaps(cheek_m: number): number[] {
+  const n = CHEEK_NODES - 1;
+  const first_m = (cheek_m * (GRADING - 1)) / (GRADING ** n - 1);
+  return Array.from({ length: n }, (_, i) => first_m * GRADING ** i);
+}
+
+function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
+  return density_kgpm3 * Math.PI * disc.outer_m * RIM_M * 2 * disc.cheek_m;
+}
+
+/** The tables of all materials of a network joined into one array, for the stepper. */
+export interface JoinedTables {
+  temperature_K: Float64Array;
+  potential: Float64Array;
+  /** Start of each node's table. */
+  offset: Int32Array;
+  /** Entries per joule of each node [1/J] */
+  entriesPerJoule: Float64Array;
+}
+
+export function joinTables(network: Network): JoinedTables {
+  const names = [...new Set(network.material)];
+  const tables = names.map(enthalpyTable);
+  const size = tables[0]!.temperature_K.length;
+  const temperature_K = new Float64Array(size * names.length);
+  const potential = new Float64Array(size * names.length);
+  tables.forEach((table, i) => {
+    temperature_K.set(table.temperature_K, i * size);
+    potential.set(table.potential, i * size);
+  });
+  const index = network.material.map((name) => names.indexOf(name));
+  return {
+    temperature_K,
+    potential,
+    offset: Int32Array.from(index, (i) => i * size),
+    entriesPerJoule: network.mass_kg.map((mass, node) => 1 / (mass * tables[index[node]!]!.step_Jpkg)),
+  };
+}

@@ -1,0 +1,83 @@
+/** The state of one corner in the middle of a stint, and all that the kernel needs beside a lap and a map. */
+import { effectiveRadius, type CornerSpec } from './corner-spec.ts';
+import { enthalpyAt, enthalpyTable } from './enthalpy-table.ts';
+import { buildNetwork, joinTables, NODE, NODES, type JoinedTables, type Network } from './network.ts';
+
+/** Stefan-Boltzmann constant. Source: CODATA 2018 [W/(m² K⁴)] */
+const STEFAN_BOLTZMANN = 5.670374419e-8;
+/** Share of what the faces radiate that leaves the corner; the rest comes back from wheel and plate. From memory [-] */
+const FACE_VIEW = 0.85;
+/** Emissivity of the vanes' openings, which are near-black cavities. From memory [-] */
+const CAVITY = 0.95;
+
+/** Where the ledger books each kind of heat. */
+export const BOOK = { faceAir: 0, vaneAir: 1, otherAir: 2, radiation: 3, conducted: 4, brakeHeat: 5 } as const;
+
+export interface Stepper {
+  network: Network;
+  tables: JoinedTables;
+  /** Enthalpy of each node [J] */
+  enthalpy_J: Float64Array;
+  /** Heat booked so far, by BOOK [J] */
+  booked_J: Float64Array;
+  /** Radiating surfaces: ε A F σ of face, wall openings, rim, bell [W/K⁴] */
+  radiation: Float64Array;
+  hub_WpK: number;
+  discShare: number;
+  /** Power of the dragging pads per speed of the car [W/(m/s)] */
+  drag_N: number;
+}
+
+/** A corner at its start temperatures, its books empty. */
+export function createStepper(
+  spec: CornerSpec,
+  start: { disc_K: number; pad_K: number; caliper_K: number },
+  emissivity: number,
+): Stepper {
+  const network = buildNetwork(spec);
+  const { disc, wheel } = spec;
+  const enthalpy_J = new Float64Array(NODES);
+  for (let i = 0; i < NODES; i++) {
+    const isCaliper = i === NODE.fluid || i === NODE.caliper;
+    const isPad = i === NODE.plate || i === NODE.pad || i === NODE.padFace;
+    const start_K = isCaliper ? start.caliper_K : isPad ? start.pad_K : start.disc_K;
+    enthalpy_J[i] = network.mass_kg[i]! * enthalpyAt(enthalpyTable(network.material[i]!), start_K);
+  }
+  const openings_m2 = disc.vented ? Math.PI * (disc.outer_m + disc.inner_m) * disc.gap_m : 0;
+  const surfaces = [
+    disc.emissivityTrack * disc.swept_m2 * (1 - wheel.covered) * FACE_VIEW,
+    CAVITY * openings_m2 * FACE_VIEW,
+    disc.emissivityOther * Math.PI * disc.outer_m * 2 * disc.cheek_m,
+    disc.emissivityOther * spec.bell.area_m2 * FACE_VIEW,
+  ];
+  return {
+    network,
+    tables: joinTables(network),
+    enthalpy_J,
+    booked_J: new Float64Array(6),
+    radiation: Float64Array.from(surfaces, (area) => area * STEFAN_BOLTZMANN * emissivity),
+    hub_WpK: spec.bell.hub_WpK,
+    discShare: spec.pad.discShare,
+    drag_N: (spec.pad.drag_N * effectiveRadius(disc)) / wheel.loadedRadius_m,
+  };
+}
+
+/** Temperature of every node by the tables of the stepper [K]. */
+export function nodeTemperatures({ enthalpy_J, tables }: Stepper): Float64Array {
+  const { temperature_K, offset, entriesPerJoule } = tables;
+  const cells = enthalpyTable('steel').temperature_K.length - 1;
+  return enthalpy_J.map((H, i) => {
+    const at = H * entriesPerJoule[i]!;
+    const cell = Math.min(Math.max(Math.floor(at), 0), cells - 1);
+    const from = temperature_K[offset[i]! + cell]!;
+    return from + (at - cell) * (temperature_K[offset[i]! + cell + 1]! - from);
+  });
+}
+
+/** Heat in the corner, recomputed from temperatures [J]. */
+export function storedHeat({ network }: Stepper, temperatures_K: Float64Array): number {
+  return temperatures_K.reduce(
+    (sum, T, i) => sum + network.mass_kg[i]! * enthalpyAt(enthalpyTable(network.material[i]!), T),
+    0,
+  );
+}
