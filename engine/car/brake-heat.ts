@@ -38,11 +38,15 @@ export interface BrakeHeat {
  * @returns force of all four brakes [N]
  *
  * @example
- * brakeForce(anyCar, anyAir, { accel_mps2: -14, speedSquared: 2500, slope: 0 }) // => 16884.3
+ * brakeForce(
+ *   { mass_kg: 1300, rotationalFactor: 1.05, rolling: 0.015, dragArea_m2: 1, engineBraking_W: 40e3 },
+ *   { density_kgpm3: 1.2, dragFactor: 1 },
+ *   { accel_mps2: -14, speedSquared: 2500, slope: 0 },
+ * ) // => 16778.77
  */
 export function brakeForce(
-  car: CarDynamics,
-  air: AirState,
+  car: Pick<CarDynamics, 'mass_kg' | 'rotationalFactor' | 'rolling' | 'dragArea_m2' | 'engineBraking_W'>,
+  air: Pick<AirState, 'density_kgpm3' | 'dragFactor'>,
   motion: { accel_mps2: number; speedSquared: number; slope: number },
 ): number {
   const speed_mps = Math.sqrt(motion.speedSquared);

@@ -68,7 +68,7 @@ export function rollingForce(rolling: number, mass_kg: number): number {
  * @returns force against the motion, below 0 downhill [N]
  *
  * @example
- * slopeForce(1300, 0.05) // => 636.636
+ * slopeForce(1300, 0.05) // => 636.637
  */
 export function slopeForce(mass_kg: number, slope: number): number {
   return (mass_kg * GRAVITY_MPS2 * slope) / Math.sqrt(1 + slope * slope);

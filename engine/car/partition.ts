@@ -37,7 +37,7 @@ export function effusivity(conductivity_WpmK: number, density_kgpm3: number, hea
  *
  * @example
  * discShare({ effusivity: 13416.408, area_m2: 1 }, { effusivity: 1936.492, area_m2: 1 }) // => 0.873868
- * discShare({ effusivity: 13416.408, area_m2: 0.070 }, { effusivity: 1936.492, area_m2: 0.011 }) // => 0.977822
+ * discShare({ effusivity: 13416.408, area_m2: 0.070 }, { effusivity: 1936.492, area_m2: 0.011 }) // => 0.977821
  */
 export function discShare(
   disc: { effusivity: number; area_m2: number },

@@ -16,10 +16,15 @@ import type { AirState, CarDynamics } from './types.ts';
  * @returns speed [m/s]
  *
  * @example
- * topSpeed({ ...anyCar, power_W: 373e3, efficiency: 0.9, dragArea_m2: 0.95, rolling: 0.015, mass_kg: 1250 },
- *   { density_kgpm3: 1.2, powerFactor: 1, dragFactor: 1 }) // => 82.5394
+ * topSpeed(
+ *   { power_W: 373e3, efficiency: 0.9, dragArea_m2: 0.95, rolling: 0.015, mass_kg: 1250 },
+ *   { density_kgpm3: 1.2, powerFactor: 1, dragFactor: 1 },
+ * ) // => 82.5394
  */
-export function topSpeed(car: CarDynamics, air: AirState): number {
+export function topSpeed(
+  car: Pick<CarDynamics, 'power_W' | 'efficiency' | 'dragArea_m2' | 'rolling' | 'mass_kg'>,
+  air: AirState,
+): number {
   const power_W = car.power_W * car.efficiency * air.powerFactor;
   const dragTerm = dragForce(air.density_kgpm3, car.dragArea_m2 * air.dragFactor, 1);
   const rolling_N = rollingForce(car.rolling, car.mass_kg);

@@ -27,8 +27,18 @@ export function backwardPass(pace: Pace, step_m: number, exit?: number): Float64
   return w;
 }
 
-/** Node of the smallest value, the last node of a closed lap left out. */
-export function lowestOf(values: Float64Array): number {
+/**
+ * Node of the smallest value of a closed lap, whose last node is its first.
+ *
+ * Source: definition of the minimum; of equal values the first.
+ *
+ * @param values - one value a node [any]
+ * @returns index of the node [-]
+ *
+ * @example
+ * lowestOf([3, 1, 2, 3]) // => 1
+ */
+export function lowestOf(values: ArrayLike<number>): number {
   let at = 0;
   for (let i = 1; i < values.length - 1; i++) if (values[i]! < values[at]!) at = i;
   return at;

@@ -17,12 +17,12 @@ export interface ForwardRequest extends Road {
 
 /**
  * Drives once over the grid under a ceiling of speeds: full throttle until the last moment at which lifting
- * still keeps under the ceiling, then down on to it and along it. Returns speed squared after the last step.
+ * still keeps under the ceiling, then down on to it and along it. A closed lap leaves its end at the node it started from.
  *
  * The moment of lifting is found inside its step by interpolating the excess, so that the profile moves
  * smoothly with every parameter. Midpoint rule on the throttle, second order in the step.
  */
-export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, w }: ForwardRequest): number {
+export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, w }: ForwardRequest): void {
   const n = ceiling.length - 1;
   let now = Math.min(entry, ceiling[from]!);
   let pedal: 'throttle' | 'lifted' | 'brake' = now < ceiling[from]! ? 'throttle' : 'brake';
@@ -69,5 +69,4 @@ export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, 
     w[i + 1] = now;
     if (closed && i + 1 === n) w[0] = now;
   }
-  return now;
 }

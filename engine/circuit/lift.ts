@@ -24,9 +24,24 @@ export interface Road {
   closed: boolean;
 }
 
-/** Time over a distance at constant acceleration, from squares of speed. */
-export const timeOver = (distance_m: number, w: number, next: number): number =>
-  (2 * distance_m) / (Math.sqrt(w) + Math.sqrt(Math.max(next, 0)));
+/**
+ * Time over a distance at constant acceleration.
+ *
+ *     t = 2 s / (V₁ + V₂)
+ *
+ * Source: kinematics of constant acceleration; exact.
+ *
+ * @param distance_m - distance [m]
+ * @param w - square of the speed at its start [m²/s²]
+ * @param next - square of the speed at its end, below 0 counts as 0 [m²/s²]
+ * @returns time [s]
+ *
+ * @example
+ * timeOver(100, 2500, 900) // => 2.5
+ */
+export function timeOver(distance_m: number, w: number, next: number): number {
+  return (2 * distance_m) / (Math.sqrt(w) + Math.sqrt(Math.max(next, 0)));
+}
 
 export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: Road): Lift {
   const n = ceiling.length - 1;

@@ -44,9 +44,9 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
   const { step_m } = layout;
   const n = pace.limit.length - 1;
   const w = new Float64Array(n + 1);
-  const drive = (ceiling: Float64Array, closed: boolean, from: number, start: number): number => {
+  const drive = (ceiling: Float64Array, closed: boolean, from: number, start: number): void => {
     const lift = liftOf(pace, driver, { step_m, ceiling, closed });
-    return forwardPass({ pace, lift, step_m, ceiling, closed, from, entry: start, w });
+    forwardPass({ pace, lift, step_m, ceiling, closed, from, entry: start, w });
   };
 
   let entry = entry_mps === undefined ? undefined : entry_mps ** 2;
@@ -55,7 +55,8 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
     const from = lowestOf(ceiling);
     let start = Math.min(ceiling[from]!, topSpeed(request.car, request.air) ** 2);
     for (let lap = 0; lap < LAPS_TO_SETTLE; lap++) {
-      const end = drive(ceiling, true, from, start);
+      drive(ceiling, true, from, start);
+      const end = w[from]!;
       const settled = Math.abs(end - start) <= 1e-9 * start;
       start = end;
       if (settled) break;
