@@ -1,0 +1,22 @@
+/** Width on screen of a duct mouth, for everything that shares its scale: drawing, range, dimensions [px] */
+export const mouthWidth_px = (width_mm: number, scale_px_per_mm: number): number =>
+  Math.round(width_mm * scale_px_per_mm);
+
+/** Where the edge of the blank is, and back: percent of the mouth against pixels from its left side. */
+export const edgeOf = (blanking_pct: number, width_px: number): number => (blanking_pct / 100) * width_px;
+
+/** Whole percent, as the field shows it. */
+export const blankingAt = (x: number, width_px: number): number =>
+  Math.min(100, Math.max(0, Math.round((x / width_px) * 100)));
+
+export interface Dimension {
+  from: number;
+  to: number;
+  text: string;
+}
+
+/** "77 mm blanked" and "33" under the mouth; a part too short for its figure goes without. */
+export function dimensions(width_mm: number, blanking_pct: number): [blanked: string, open: string] {
+  const blanked = (width_mm * blanking_pct) / 100;
+  return [String(Math.round(blanked)), String(Math.round(width_mm - blanked))];
+}

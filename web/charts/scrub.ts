@@ -1,0 +1,67 @@
+import type { Attachment } from 'svelte/attachments';
+
+interface Drag {
+  /** Where the handle is when it is taken: it does not jump to the pointer. */
+  at: () => number;
+  onmove: (x: number) => void;
+  onend: () => void;
+}
+
+const ENDS = ['pointerup', 'pointercancel'];
+
+/** Lets a pointer move the cursor over a chart. The keyboard's and screen reader's twin is the scrubber. */
+export function scrubbing(onmove: (x: number) => void): Attachment<Element> {
+  return (element) => {
+    const follow = (event: PointerEvent): void => {
+      onmove(event.clientX - element.getBoundingClientRect().left);
+    };
+    return listen(element, (down) => {
+      follow(down);
+      return { move: follow, end: () => undefined };
+    });
+  };
+}
+
+/** Lets a pointer drag a handle along x; the hand keeps the distance at which it took hold. */
+export function dragging({ at, onmove, onend }: Drag): Attachment<Element> {
+  return (element) =>
+    listen(element, (down) => {
+      down.preventDefault();
+      const offset = at() - down.clientX;
+      return {
+        move: (event) => {
+          onmove(event.clientX + offset);
+        },
+        end: onend,
+      };
+    });
+}
+
+interface Grip {
+  move: (event: PointerEvent) => void;
+  end: () => void;
+}
+
+function listen(element: Element, take: (down: PointerEvent) => Grip): () => void {
+  let grip: Grip | null = null;
+  const down = (event: Event): void => {
+    if (!(event instanceof PointerEvent) || event.button !== 0) return;
+    element.setPointerCapture(event.pointerId);
+    grip = take(event);
+  };
+  const move = (event: Event): void => {
+    if (event instanceof PointerEvent) grip?.move(event);
+  };
+  const end = (): void => {
+    grip?.end();
+    grip = null;
+  };
+  element.addEventListener('pointerdown', down);
+  element.addEventListener('pointermove', move);
+  for (const name of ENDS) element.addEventListener(name, end);
+  return () => {
+    element.removeEventListener('pointerdown', down);
+    element.removeEventListener('pointermove', move);
+    for (const name of ENDS) element.removeEventListener(name, end);
+  };
+}

@@ -1,0 +1,31 @@
+/**
+ * Width of a line of text [px], guessed from the kind of its letters and a little too wide: labels are placed
+ * before they are drawn, and the same everywhere.
+ */
+export function textWidth(text: string, size_px = 14, isBold = false): number {
+  let ems = 0;
+  for (const letter of text) ems += emOf(letter);
+  return ems * size_px * (isBold ? 1.06 : 1);
+}
+
+function emOf(letter: string): number {
+  if (/[\s\u00a0.,:;'|!il]/.test(letter)) return 0.26;
+  if (/[-fjrt()°]/.test(letter)) return 0.36;
+  if (/[mwMW%–—+=]/.test(letter)) return 0.82;
+  if (/[A-Z]/.test(letter)) return 0.62;
+  return 0.52;
+}
+
+/** Breaks words into lines no wider than a column; a part after a comma starts its own line. */
+export function wrapped(text: string, width_px: number, size_px = 14): string[] {
+  return text.split(', ').flatMap((part) => {
+    const lines: string[] = [];
+    for (const word of part.split(' ')) {
+      const last = lines.at(-1);
+      const longer = last === undefined ? word : `${last} ${word}`;
+      if (last !== undefined && textWidth(longer, size_px) <= width_px) lines[lines.length - 1] = longer;
+      else lines.push(word);
+    }
+    return lines;
+  });
+}

@@ -1,0 +1,100 @@
+import type { CornerResult, Lap, StintResult, Stop } from '../../engine/index.ts';
+import { traceLine, type Point } from './columns.ts';
+import { distanceScale, type DistanceScale } from './distance-scale.ts';
+import { isNarrow, lapFrame } from './lap-scale.ts';
+import type { Box } from './place-labels.ts';
+import type { PinnedRun } from './stint-view.ts';
+import { steadyRange, valueScale, type ValueScale } from './value-scale.ts';
+
+/** The full trace of one lap: temperatures above, speed below, by distance. */
+export interface TraceView {
+  frame: Box;
+  speedFrame: Box;
+  x: DistanceScale;
+  y: ValueScale;
+  speedY: ValueScale;
+  corner: CornerResult;
+  face: Point[];
+  cheek: Point[];
+  pinned: Point[];
+  speed: Point[];
+  stops: TraceStop[];
+}
+
+export interface TraceStop {
+  stop: Stop;
+  left: number;
+  right: number;
+  start: Point;
+  peak: Point;
+}
+
+export const TRACE_TOP_PX = 24;
+const GAP_PX = 10;
+const SPEED_PX = 62;
+const MARGIN_K = 75;
+const STEP_K = 50;
+
+export const traceHeight = (plotHeight: number): number => TRACE_TOP_PX + plotHeight + GAP_PX + SPEED_PX + 22;
+
+export function traceView(
+  result: StintResult,
+  corner: CornerResult,
+  pinned: PinnedRun | null,
+  lap: Lap,
+  width: number,
+  plotHeight: number,
+): TraceView {
+  const [left, right] = lapFrame(width);
+  const { clock, track } = result;
+  const x = distanceScale(clock, lap, track.length_m, [left, right - (isNarrow(width) ? 6 : 0)]);
+  const frame = { left, top: TRACE_TOP_PX, width: x.right - left, height: plotHeight };
+  const speedFrame = { ...frame, top: frame.top + plotHeight + GAP_PX, height: SPEED_PX };
+  const face_K = corner.columns?.face_K ?? new Float64Array();
+  const cheek_K = corner.columns?.cheek_K ?? face_K;
+  const { bite_K, facePeak_K } = corner.window;
+  const samples = face_K.subarray(lap.firstSample, lap.lastSample + 1);
+  const [low, high] = steadyRange(bite_K - MARGIN_K, facePeak_K + MARGIN_K, samples, STEP_K);
+  const y = valueScale(low, high, frame.top + plotHeight, frame.top);
+  const speedY = valueScale(0, result.topSpeed_mps * 1.08, speedFrame.top + SPEED_PX, speedFrame.top);
+  const line = (values: Float64Array, scale: ValueScale): Point[] =>
+    values.length === 0
+      ? []
+      : traceLine(lap.firstSample, lap.lastSample, x.xOfSample, (index) => scale.of(values[index] ?? 0));
+  const stops = corner.stops
+    .filter((stop) => stop.lap === lap.lap)
+    .map((stop) => {
+      const [from, to] = [x.xOf(stop.start_s), x.xOf(stop.end_s)];
+      return {
+        stop,
+        left: from,
+        right: to,
+        start: { x: from, y: y.of(stop.startFace_K) },
+        peak: { x: to, y: y.of(stop.peakFace_K) },
+      };
+    });
+  return {
+    frame,
+    speedFrame,
+    x,
+    y,
+    speedY,
+    corner,
+    face: line(face_K, y),
+    cheek: line(cheek_K, y),
+    pinned: pinnedLine(pinned, lap, x, y),
+    speed: line(clock.speed_mps, speedY),
+    stops,
+  };
+}
+
+/** The pinned run's clock is not known here: its lap is laid over this one sample by sample, stretched to fit. */
+function pinnedLine(pinned: PinnedRun | null, lap: Lap, x: DistanceScale, y: ValueScale): Point[] {
+  const other = pinned?.laps.find((each) => each.lap === lap.lap);
+  const face_K = pinned?.corner.columns?.face_K;
+  if (!other || !face_K) return [];
+  const [own, theirs] = [lap.lastSample - lap.firstSample, other.lastSample - other.firstSample];
+  const own_K = (index: number): number =>
+    face_K[other.firstSample + Math.round(((index - lap.firstSample) / Math.max(1, own)) * theirs)] ?? 0;
+  return traceLine(lap.firstSample, lap.lastSample, x.xOfSample, (index) => y.of(own_K(index)));
+}
