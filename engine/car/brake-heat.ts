@@ -1,5 +1,12 @@
 import { dragForce, engineBrakingForce, rollingForce, slopeForce } from './longitudinal.ts';
+import { GRAVITY_MPS2 } from '../units.ts';
 import type { AirState, CarDynamics } from './types.ts';
+
+/**
+ * Braking force below this share of the weight is none: the rounding of a driven profile while it coasts.
+ * A foot resting on the pedal is ten times as much.
+ */
+const NOTHING = 1e-3;
 
 /** A car's motion along the road on nodes, as `SpeedProfile` has it; acceleration by interval. */
 export interface Motion {
@@ -55,7 +62,8 @@ export function brakeForce(
     rollingForce(car.rolling, car.mass_kg) +
     slopeForce(car.mass_kg, motion.slope) +
     engineBrakingForce(car.engineBraking_W, speed_mps);
-  return Math.max(0, -car.rotationalFactor * car.mass_kg * motion.accel_mps2 - resistance_N);
+  const force_N = -car.rotationalFactor * car.mass_kg * motion.accel_mps2 - resistance_N;
+  return force_N > NOTHING * car.mass_kg * GRAVITY_MPS2 ? force_N : 0;
 }
 
 /**

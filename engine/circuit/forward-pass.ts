@@ -38,13 +38,13 @@ export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, 
     const share = early / (early - late);
     const at = now + share * (flatOut - now);
     const rest_m = step_m * (1 - share);
-    const next = Math.min(ceiling[i + 1]!, at + 2 * rest_m * pace.coast(at, i));
+    const next = Math.min(ceiling[i + 1]!, lift.after(at, i, { since_s: 0, distance_m: rest_m }));
     since_s = timeOver(rest_m, at, next);
     pedal = 'lifted';
     return next;
   }
   function slowDown(i: number): number {
-    const next = now + 2 * step_m * lift.slowing(now, i, since_s + step_m / (2 * Math.sqrt(now)));
+    const next = lift.after(now, i, { since_s, distance_m: step_m });
     if (since_s >= lift.duration_s || next >= ceiling[i + 1]! * (1 - ON_CEILING)) {
       pedal = 'brake';
       return onThrottle(i);

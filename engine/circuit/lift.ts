@@ -5,8 +5,8 @@ import type { Pace } from './pace.ts';
 export interface Lift {
   /** from lifting to full brakes [s] */
   duration_s: number;
-  /** acceleration some time after lifting [m/s²] */
-  slowing(w: number, interval: number, since_s: number): number;
+  /** square of the speed a distance on, from some time after lifting; midpoint rule [m²/s²] */
+  after(w: number, interval: number, from: { since_s: number; distance_m: number }): number;
   /** Whether this speed, held, would stay under the ceiling for as long as a lift takes: the usual case, cheap. */
   isFree(node: number, w: number): boolean;
   /**
@@ -55,6 +55,13 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     return coast + Math.min(1, (since_s - coast_s) / buildUp_s) * (brake - coast);
   }
 
+  function after(w: number, i: number, from: { since_s: number; distance_m: number }): number {
+    const { since_s, distance_m } = from;
+    const middle_s = since_s + distance_m / (2 * Math.sqrt(w));
+    const half = w + distance_m * slowing(w, i, middle_s);
+    return half > 0 ? w + 2 * distance_m * slowing(half, i, middle_s) : 0;
+  }
+
   function isFree(node: number, w: number): boolean {
     const steps = Math.ceil((duration_s * Math.sqrt(w)) / step_m) + 1;
     for (let i = 1; i <= steps; i++) {
@@ -68,8 +75,7 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     let worst = -Infinity;
     let since_s = 0;
     for (let i = node; since_s < duration_s && (closed || i < n); i++) {
-      const half_s = step_m / (2 * Math.sqrt(w));
-      const next = w + 2 * step_m * slowing(w, i % n, since_s + half_s);
+      const next = after(w, i % n, { since_s, distance_m: step_m });
       worst = Math.max(worst, next - ceiling[(i % n) + 1]!);
       if (next <= 0) break;
       since_s += timeOver(step_m, w, next);
@@ -78,5 +84,5 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     return worst;
   }
 
-  return { duration_s, slowing, isFree, excess };
+  return { duration_s, after, isFree, excess };
 }

@@ -82,11 +82,17 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     const leak_kgps = path.leak_kgps[i]!;
     const wash_mps = spec.leakArea_m2 > 0 ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2) : 0;
     const onFaces = (wall_K: number): FaceConvection =>
-      faceConvection(spec, { speed_mps, wash_mps, film_K: (wall_K + air.ambient_K) / 2, pressure_Pa: air.pressure_Pa });
+      faceConvection(spec, {
+        speed_mps,
+        wash_mps,
+        film_K: (wall_K + air.ambient_K) / 2,
+        pressure_Pa: air.pressure_Pa,
+      });
     for (let j = 0; j < WALLS; j++) {
       const wall_K = WALL_LOW_K + j * WALL_STEP_K;
       map.face[i * WALLS + j] = air.cooling * faceArea(spec) * onFaces(wall_K).mean;
-      map.vane[i * WALLS + j] = air.cooling * vaneConductance(spec, passage, { vane_kgps, wall_K, ambient_K: air.ambient_K });
+      map.vane[i * WALLS + j] =
+        air.cooling * vaneConductance(spec, passage, { vane_kgps, wall_K, ambient_K: air.ambient_K });
     }
     const warm = onFaces(600).open;
     const cool = onFaces(400).open;

@@ -77,7 +77,11 @@ function build(material: Material): EnthalpyTable {
 }
 
 /** A property of a material between the entries of its table; its end values beyond them. */
-export function valueAtTemperature(material: Material, values: readonly number[], temperature_K: number): number {
+export function valueAtTemperature(
+  material: Material,
+  values: readonly number[],
+  temperature_K: number,
+): number {
   const T = material.temperature_K;
   const next = T.findIndex((entry) => entry >= temperature_K);
   if (next === 0) return values[0]!;

@@ -11,12 +11,3 @@ export interface LapSteps {
   /** 1 where the brake is held on a disc at rest. */
   pressed: Uint8Array;
 }
-
-/** Heat of one corner's brake from the heat of all four, and from the drag of its pads. */
-export interface CornerHeat {
-  /** Share of all four brakes' heat in this corner, the lap's mass included [-] */
-  share: number;
-  discShare: number;
-  /** Power of dragging pads per speed of the car [W/(m/s)] */
-  drag_N: number;
-}

@@ -27,7 +27,9 @@ const constant = (density_kgpm3: number, heatCapacity: number, conductivity: num
  */
 const greyIron: Material = {
   density_kgpm3: 7200,
-  temperature_K: [-60, 20, 100, 200, 300, 400, 500, 600, 700, 735, 750, 765, 800, 900, 1000, 1250].map(kelvin),
+  temperature_K: [-60, 20, 100, 200, 300, 400, 500, 600, 700, 735, 750, 765, 800, 900, 1000, 1250].map(
+    kelvin,
+  ),
   heatCapacity: [430, 460, 500, 530, 565, 605, 655, 715, 810, 1150, 1400, 1150, 700, 650, 660, 690],
   conductivity: [53, 53, 52, 50, 47, 44, 41, 38, 35, 34, 33.5, 33, 32, 31, 30, 30],
 };

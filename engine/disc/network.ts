@@ -14,7 +14,17 @@ import { enthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
 import { vanePassage } from './vane-passage.ts';
 
-export const NODE = { rim: 0, bell: 1, fluid: 2, caliper: 3, plate: 4, pad: 5, padFace: 6, face: 7, wall: 13 } as const;
+export const NODE = {
+  rim: 0,
+  bell: 1,
+  fluid: 2,
+  caliper: 3,
+  plate: 4,
+  pad: 5,
+  padFace: 6,
+  face: 7,
+  wall: 13,
+} as const;
 export const NODES = 14;
 /** Parent of each node; the wall is the root. */
 export const PARENT = Int32Array.from([10, 13, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, -1]);

@@ -27,7 +27,10 @@ export function nusseltVanePassage(Re: number, Pr: number, diameterOverLength: n
   if (Re <= 2300) return laminarEntry(Re, Pr, diameterOverLength);
   if (Re >= 4000) return turbulentEntry(Re, Pr, diameterOverLength);
   const share = (Re - 2300) / 1700;
-  return (1 - share) * laminarEntry(2300, Pr, diameterOverLength) + share * turbulentEntry(4000, Pr, diameterOverLength);
+  return (
+    (1 - share) * laminarEntry(2300, Pr, diameterOverLength) +
+    share * turbulentEntry(4000, Pr, diameterOverLength)
+  );
 }
 
 function laminarEntry(Re: number, Pr: number, diameterOverLength: number): number {

@@ -10,8 +10,19 @@ const FACE_VIEW = 0.85;
 /** Emissivity of the vanes' openings, which are near-black cavities. From memory [-] */
 const CAVITY = 0.95;
 
+/** Emissivity of a painted or anodised caliper, and the share of its surface that sees cooler things. From memory [-] */
+const CALIPER_EMISSIVITY = 0.8;
+const CALIPER_VIEW = 0.7;
+
 /** Where the ledger books each kind of heat. */
-export const BOOK = { faceAir: 0, vaneAir: 1, otherAir: 2, radiation: 3, conducted: 4, brakeHeat: 5 } as const;
+export const BOOK = {
+  faceAir: 0,
+  vaneAir: 1,
+  otherAir: 2,
+  radiation: 3,
+  conducted: 4,
+  brakeHeat: 5,
+} as const;
 
 export interface Stepper {
   network: Network;
@@ -20,7 +31,7 @@ export interface Stepper {
   enthalpy_J: Float64Array;
   /** Heat booked so far, by BOOK [J] */
   booked_J: Float64Array;
-  /** Radiating surfaces: ε A F σ of face, wall openings, rim, bell [W/K⁴] */
+  /** Radiating surfaces: ε A F σ of face, wall (through the vanes' outer openings), rim, bell, caliper [W/K⁴] */
   radiation: Float64Array;
   hub_WpK: number;
   discShare: number;
@@ -43,12 +54,13 @@ export function createStepper(
     const start_K = isCaliper ? start.caliper_K : isPad ? start.pad_K : start.disc_K;
     enthalpy_J[i] = network.mass_kg[i]! * enthalpyAt(enthalpyTable(network.material[i]!), start_K);
   }
-  const openings_m2 = disc.vented ? Math.PI * (disc.outer_m + disc.inner_m) * disc.gap_m : 0;
+  const openings_m2 = disc.vented ? Math.PI * disc.outer_m * disc.gap_m : 0;
   const surfaces = [
     disc.emissivityTrack * disc.swept_m2 * (1 - wheel.covered) * FACE_VIEW,
     CAVITY * openings_m2 * FACE_VIEW,
     disc.emissivityOther * Math.PI * disc.outer_m * 2 * disc.cheek_m,
     disc.emissivityOther * spec.bell.area_m2 * FACE_VIEW,
+    CALIPER_EMISSIVITY * spec.caliper.area_m2 * CALIPER_VIEW,
   ];
   return {
     network,

@@ -2,13 +2,13 @@
 import * as v from 'valibot';
 
 /** What the page, the command and the documents need to know about one field. */
-export interface FieldInfo {
+export type FieldInfo = {
   label: string;
   meaning: string;
   min?: number;
   max?: number;
   step?: number;
-}
+};
 
 type Range = readonly [min: number, max: number, step?: number];
 

@@ -1,0 +1,168 @@
+/**
+ * How fast each node of a corner gains heat, and where the heat goes: the right-hand side of the kernel.
+ *
+ * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs.
+ */
+import { WALL_LOW_K, WALL_STEP_K, WALLS, type ConductanceMap } from './conductance-map.ts';
+import { CELLS } from './enthalpy-table.ts';
+import { NODE, NODES, PARENT } from './network.ts';
+import { BOOK, type Stepper } from './stepper.ts';
+
+const { rim, bell, caliper, face, wall } = NODE;
+/** Spray boils at full rate on a surface this much above ambient, and less below. From memory [K] */
+const SPRAY_SCALE_K = 80;
+
+const column = (size: number): Float64Array => new Float64Array(size);
+/** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
+export const T = column(NODES);
+const P = column(NODES);
+export const dT = column(NODES);
+export const dP = column(NODES);
+/** Link of each node to its parent in this step. */
+export const G = column(NODES);
+/** Heat gained by each node [W] */
+export const F = column(NODES);
+/** Losses now, by BOOK [W] */
+export const loss = column(5);
+/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; hub. */
+export const slope = column(11);
+/** Whether a node's link runs inside the cast ring, between conduction potentials. */
+export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= face || i === rim));
+
+const faceAt = column(WALLS);
+const vaneAt = column(WALLS);
+/** The step's air: conductances of rim, bell, caliper [W/K], wheelhouse [W/K], shares, spray [W], ambient [K] */
+const air = column(9);
+const RIM = 0,
+  BELL = 1,
+  CALIPER = 2,
+  WHEELHOUSE = 3,
+  RECIRCULATED = 4,
+  ON_FACE = 5,
+  SPRAY_FACE = 6,
+  SPRAY_VANE = 7,
+  AMBIENT = 8;
+
+/** Conductances at this speed, between the two nearest of the grid. */
+export function setConductances(map: ConductanceMap, speed_mps: number): void {
+  const at = speed_mps / map.speedStep_mps;
+  const i = Math.min(Math.floor(at), map.speeds - 2);
+  const w = at - i;
+  for (let j = 0, a = i * WALLS; j < WALLS; j++, a++) {
+    faceAt[j] = between(map.face, a, a + WALLS, w);
+    vaneAt[j] = between(map.vane, a, a + WALLS, w);
+  }
+  air[RIM] = between(map.rim, i, i + 1, w);
+  air[BELL] = between(map.bell, i, i + 1, w);
+  air[CALIPER] = between(map.caliper, i, i + 1, w);
+  air[WHEELHOUSE] = between(map.wheelhouse, i, i + 1, w);
+  air[RECIRCULATED] = between(map.recirculated, i, i + 1, w);
+  air[SPRAY_FACE] = between(map.sprayFace_W, i, i + 1, w);
+  air[SPRAY_VANE] = between(map.sprayVane_W, i, i + 1, w);
+  air[ON_FACE] = map.faceInWheelhouse;
+  air[AMBIENT] = map.ambient_K;
+}
+
+function between(values: Float64Array, a: number, b: number, w: number): number {
+  return values[a]! + w * (values[b]! - values[a]!);
+}
+
+/** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
+export function lookUp({ tables }: Stepper, H: Float64Array): void {
+  const { temperature_K, potential, offset, entriesPerJoule } = tables;
+  for (let i = 0; i < NODES; i++) {
+    const perJoule = entriesPerJoule[i]!;
+    const at = H[i]! * perJoule;
+    const cell = at > 0 ? Math.min(Math.floor(at), CELLS - 1) : 0;
+    const a = offset[i]! + cell;
+    const rise = temperature_K[a + 1]! - temperature_K[a]!;
+    const climb = potential[a + 1]! - potential[a]!;
+    T[i] = temperature_K[a]! + (at - cell) * rise;
+    P[i] = potential[a]! + (at - cell) * climb;
+    dT[i] = rise * perJoule;
+    dP[i] = climb * perJoule;
+  }
+}
+
+/** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
+export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
+  lookUp(s, H);
+  F.fill(0);
+  for (let i = 0; i < wall; i++) {
+    const p = PARENT[i]!;
+    const flux = G[i]! * (isCast[i] ? P[i]! - P[p]! : T[i]! - T[p]!);
+    F[i]! -= flux;
+    F[p]! += flux;
+  }
+  const gFace = atWall(faceAt, T[face]!);
+  const gVane = atWall(vaneAt, T[wall]!);
+  convect(gFace, gVane);
+  radiate(s.radiation, tangents);
+  const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
+  F[bell]! -= hub;
+  loss[BOOK.conducted] = hub;
+  if (!tangents) return;
+  slope[0] = gFace * dT[face]!;
+  slope[1] = gVane * dT[wall]!;
+  slope[2] = air[RIM]! * dT[rim]!;
+  slope[3] = air[BELL]! * dT[bell]!;
+  slope[4] = air[CALIPER]! * dT[caliper]!;
+  slope[10] = s.hub_WpK * dT[bell]!;
+}
+
+/** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
+function convect(gFace: number, gVane: number): void {
+  const ambient = air[AMBIENT]!;
+  const gRim = air[RIM]!,
+    gBell = air[BELL]!,
+    gCaliper = air[CALIPER]!;
+  const onFace = air[ON_FACE]!,
+    recirculated = air[RECIRCULATED]!;
+  const rFace = T[face]! - ambient,
+    rWall = T[wall]! - ambient;
+  const rRim = T[rim]! - ambient,
+    rBell = T[bell]! - ambient,
+    rCaliper = T[caliper]! - ambient;
+  const given = gFace * rFace + gVane * rWall + gRim * rRim + gBell * rBell + gCaliper * rCaliper;
+  const taken = gFace * onFace + gVane * recirculated + gRim + gBell + gCaliper;
+  // the wheelhouse is above ambient by what the air that passes it carries off
+  const warmth = given / (air[WHEELHOUSE]! + taken);
+  const qFace = gFace * (rFace - onFace * warmth),
+    qVane = gVane * (rWall - recirculated * warmth);
+  const qRim = gRim * (rRim - warmth),
+    qBell = gBell * (rBell - warmth),
+    qCaliper = gCaliper * (rCaliper - warmth);
+  const wetFace = air[SPRAY_FACE]! > 0 ? air[SPRAY_FACE]! * Math.tanh(Math.max(rFace, 0) / SPRAY_SCALE_K) : 0;
+  const wetWall = air[SPRAY_VANE]! > 0 ? air[SPRAY_VANE]! * Math.tanh(Math.max(rWall, 0) / SPRAY_SCALE_K) : 0;
+  F[face]! -= qFace + wetFace;
+  F[wall]! -= qVane + wetWall;
+  F[rim]! -= qRim;
+  F[bell]! -= qBell;
+  F[caliper]! -= qCaliper;
+  loss[BOOK.faceAir] = qFace;
+  loss[BOOK.vaneAir] = qVane;
+  loss[BOOK.otherAir] = qRim + qBell + qCaliper + wetFace + wetWall;
+}
+
+/** Surfaces that radiate to surroundings at ambient. */
+const RADIATING = [face, wall, rim, bell, caliper] as const;
+
+function radiate(surface: Float64Array, tangents: boolean): void {
+  const cold2 = air[AMBIENT]! * air[AMBIENT]!;
+  let total = 0;
+  for (let j = 0; j < 5; j++) {
+    const node = RADIATING[j]!;
+    const hot2 = T[node]! * T[node]!;
+    const power = surface[j]! * (hot2 * hot2 - cold2 * cold2);
+    F[node]! -= power;
+    total += power;
+    if (tangents) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
+  }
+  loss[BOOK.radiation] = total;
+}
+
+function atWall(values: Float64Array, wall_K: number): number {
+  const at = Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0);
+  const j = Math.min(Math.floor(at), WALLS - 2);
+  return values[j]! + (at - j) * (values[j + 1]! - values[j]!);
+}

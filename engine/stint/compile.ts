@@ -1,0 +1,145 @@
+/** From a checked scenario to the model of its stint: SI numbers, every lap cut into steps, every conductance in a map. */
+import type { ConductanceMap } from '../disc/conductance-map.ts';
+
+import type { Scenario } from '../scenario/schema.ts';
+import { kelvin } from '../units.ts';
+import { placeOf } from './braking.ts';
+import { cornerAir } from './corner-air.ts';
+import { cornersOf, specOf, type Corner } from './corners.ts';
+import type { CornerSpec } from '../disc/corner-spec.ts';
+import { legsOf, type Leg } from './legs.ts';
+import { memo } from './memo.ts';
+import { circuitLayout, motionOf, type MotionRequest } from './motion.ts';
+import type { LapKind } from './result.ts';
+import { planLap, planStand, type LapPlan } from './steps.ts';
+
+/** One driven lap, or one standing phase. */
+export type Passage =
+  | { kind: LapKind; leg: number; plan: LapPlan; lap: number; counted: boolean[]; massRatio: number }
+  | { kind: 'stand'; leg: number; plan: ReturnType<typeof planStand>; held: boolean };
+
+export interface CornerModel {
+  corner: Corner;
+  spec: CornerSpec;
+  start: { disc_K: number; pad_K: number; caliper_K: number };
+  emissivity: number;
+  /** One map a leg. */
+  maps: ConductanceMap[];
+  /** This corner's share of all four brakes' heat, one a leg. */
+  shares: number[];
+}
+
+export interface StintModel {
+  scenario: Scenario;
+  passages: Passage[];
+  corners: CornerModel[];
+  /** Samples of a column: one a step, and the start. */
+  samples: number;
+}
+
+export interface CompileOptions {
+  /** The scenario whose speed and heat are kept when `stint.hold_trace` is true. */
+  driven?: Scenario | null;
+  /** All steps shorter (below 1) or longer, to see the error they make. */
+  stepScale?: number;
+}
+
+/** Plans are cut once for each kind of lap. */
+const planOf = memo(
+  24,
+  ({ request, scale }: { request: MotionRequest; scale: number }) => {
+    const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = request.scenario.stint;
+    const { car, driver, circuit, trace, conditions } = request.scenario;
+    return [
+      request.kind,
+      request.gap,
+      request.mass_kg,
+      scale,
+      car,
+      driver,
+      circuit.segments,
+      trace,
+      conditions,
+      paces,
+    ];
+  },
+  ({ request, scale }) => {
+    const { corners } = circuitLayout(request.scenario);
+    return planLap(motionOf(request), scale, (at_m) => placeOf(corners, at_m, at_m));
+  },
+);
+
+/** Compiles a scenario that parseScenario has checked. */
+export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOptions = {}): StintModel {
+  const legs = legsOf(scenario);
+  const drivenLegs =
+    driven && scenario.stint.hold_trace ? legsOf({ ...driven, stint: scenario.stint }) : legs;
+  const passages = passagesOf(scenario, drivenLegs, stepScale);
+  const corners = cornersOf(scenario).map((corner) => cornerModel(scenario, corner, { legs, drivenLegs }));
+  return { scenario, passages, corners, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
+}
+
+function passagesOf(scenario: Scenario, legs: Leg[], scale: number): Passage[] {
+  const length_km = circuitLayout(legs[0]!.scenario).length_m / 1000;
+  const lapFuel_kg = (scenario.car.fuel_burn_kg_per_100km * length_km) / 100;
+  const from = [scenario.brakes.front.window.from_lap, scenario.brakes.rear.window.from_lap];
+  const passages: Passage[] = [];
+  let lap = 0;
+  let push = 0;
+  let sinceSafety = Infinity;
+  legs.forEach((leg, index) => {
+    if (leg.kind === 'stand') {
+      passages.push({
+        kind: 'stand',
+        leg: index,
+        plan: planStand(leg.duration_s, leg.brakeHeld, scale),
+        held: leg.brakeHeld,
+      });
+      return;
+    }
+    const massAt = (of: number): number =>
+      leg.scenario.car.mass_kg + Math.max(0, scenario.car.fuel_kg - (of - 0.5) * lapFuel_kg);
+    const mass_kg = massAt(lap + (leg.laps + 1) / 2);
+    const plan =
+      leg.laps > 0
+        ? planOf({ request: { kind: leg.kind, scenario: leg.scenario, gap: leg.gap, mass_kg }, scale })
+        : null;
+    for (let i = 0; i < leg.laps && plan; i++) {
+      lap++;
+      if (leg.kind === 'out') push = 0;
+      if (leg.kind === 'push') push++;
+      sinceSafety = leg.kind === 'safety' ? 0 : sinceSafety + 1;
+      const settled = leg.kind === 'push' && sinceSafety > LAPS_AFTER_SAFETY;
+      const counted = from.map((first) => settled && push >= first);
+      passages.push({ kind: leg.kind, leg: index, plan, lap, counted, massRatio: massAt(lap) / mass_kg });
+    }
+  });
+  return passages;
+}
+
+/** Laps after a safety car that are reported apart. Common practice, no source. */
+const LAPS_AFTER_SAFETY = 3;
+
+function cornerModel(
+  scenario: Scenario,
+  corner: Corner,
+  { legs, drivenLegs }: { legs: Leg[]; drivenLegs: Leg[] },
+): CornerModel {
+  const initial = scenario.initial[corner.axle];
+  const kelvinOr = (celsius: number | null): number => kelvin(celsius ?? scenario.conditions.ambient_C);
+  return {
+    corner,
+    spec: specOf(corner.brake, scenario.car.loaded_radius_m),
+    start: {
+      disc_K: kelvinOr(initial.disc_C),
+      pad_K: kelvinOr(initial.pad_C),
+      caliper_K: kelvinOr(initial.caliper_C),
+    },
+    emissivity: scenario.correction.emissivity.factor,
+    maps: legs.map((leg) => cornerAir({ corner, scenario: leg.scenario, gap: leg.gap })),
+    shares: drivenLegs.map((leg) => {
+      const front = leg.scenario.car.brake_balance_front;
+      return ((corner.axle === 'front' ? front : 1 - front) / 2) * scenario.correction.heat.factor;
+    }),
+  };
+}

@@ -1,0 +1,109 @@
+/** A corner against its window. The definition is common practice, no source. */
+import type { Brake } from '../scenario/schema.ts';
+import { kelvin } from '../units.ts';
+import type { StintModel } from './compile.ts';
+import type { LapSummary, Limit, Verdict, WindowLimits } from './result.ts';
+
+/** How far above face peak a short excursion may go, and how long it may last in a lap. */
+const HOT_EXCESS_K = 50;
+const HOT_TIME_S = 0.5;
+/** How far under bite one stop a lap may start, if the face passes bite within this time. */
+const COLD_EXCESS_K = 40;
+const COLD_TIME_S = 0.5;
+
+export function windowOf({ window }: Brake): WindowLimits {
+  return {
+    bite_K: kelvin(window.bite_C),
+    facePeak_K: kelvin(window.face_peak_C),
+    bulk_K: kelvin(window.bulk_C),
+    run_K: window.run_C === null ? null : kelvin(window.run_C),
+  };
+}
+
+/** Whether a counted lap is inside its window. */
+export function lapIsIn(
+  lap: Omit<LapSummary, 'in'>,
+  window: WindowLimits,
+  coldStarts: { under_K: number; until_s: number }[],
+): boolean {
+  return lapIsCool(lap, window) && lapIsWarm(lap, window, coldStarts);
+}
+
+function lapIsCool(lap: Omit<LapSummary, 'in'>, window: WindowLimits): boolean {
+  const brief = lap.aboveFacePeak_s <= HOT_TIME_S && lap.faceMax_K <= window.facePeak_K + HOT_EXCESS_K;
+  return (lap.faceMax_K <= window.facePeak_K || brief) && lap.bulkMax_K <= window.bulk_K;
+}
+
+function lapIsWarm(
+  lap: Omit<LapSummary, 'in'>,
+  window: WindowLimits,
+  coldStarts: { under_K: number; until_s: number }[],
+): boolean {
+  if (window.run_K !== null && lap.bulkMean_K < window.run_K) return false;
+  const excused = coldStarts.every(
+    ({ under_K, until_s }) => under_K <= COLD_EXCESS_K && until_s <= COLD_TIME_S,
+  );
+  return coldStarts.length === 0 || (coldStarts.length === 1 && excused);
+}
+
+/** The verdict over the counted laps: in or out, which way first, and the margins. */
+export function judge(laps: LapSummary[], window: WindowLimits, { scenario }: StintModel): Verdict {
+  const counted = laps.filter((lap) => lap.in !== null);
+  const judged = counted.length > 0 ? counted : laps;
+  const hot = extreme(judged, (lap) => [
+    { limit: 'face peak', margin: window.facePeak_K - lap.faceMax_K, place: lap.facePeakPlace },
+    { limit: 'bulk', margin: window.bulk_K - lap.bulkMax_K, place: lap.facePeakPlace },
+  ]);
+  const cold = extreme(judged, (lap) => [
+    {
+      limit: 'bite',
+      margin: (lap.coldestStop_K ?? Infinity) - window.bite_K,
+      place: lap.coldestStopPlace ?? '',
+    },
+    { limit: 'run', margin: window.run_K === null ? Infinity : lap.bulkMean_K - window.run_K, place: '' },
+  ]);
+  const out = counted.filter((lap) => lap.in === false);
+  const coldestStop_K = least(judged.map((lap) => lap.coldestStop_K ?? Infinity));
+  const facePeak_K = -least(judged.map((lap) => -lap.faceMax_K));
+  const reason = reasonNotJudged(laps, counted, scenario.brakes.front.window.from_lap);
+  const hotOut = out.some((lap) => !lapIsCool(lap, window));
+  const coldOut =
+    out.some((lap) => lapIsCool(lap, window) || lap.belowBite > 0) && (!hotOut || cold.margin < 0);
+  return {
+    status: reason ? 'not judged' : hotOut && coldOut ? 'both' : hotOut ? 'hot' : coldOut ? 'cold' : 'in',
+    reason,
+    countedLaps: counted.length,
+    firstLapOut: out[0]?.lap ?? null,
+    hotMargin_K: hot.margin,
+    hotLimit: hot.limit,
+    hotPlace: hot.place,
+    hotLap: hot.lap,
+    coldMargin_K: cold.margin,
+    coldLimit: cold.limit,
+    coldPlace: cold.place,
+    coldLap: cold.lap,
+    facePeak_K,
+    coldestStop_K: Number.isFinite(coldestStop_K) ? coldestStop_K : null,
+    swing_K: Number.isFinite(coldestStop_K) ? facePeak_K - coldestStop_K : null,
+  };
+}
+
+function reasonNotJudged(laps: LapSummary[], counted: LapSummary[], from_lap: number): string | null {
+  if (counted.length > 0) return null;
+  const pushed = laps.filter((lap) => lap.kind === 'push').length;
+  return `no lap counts: ${pushed} push ${pushed === 1 ? 'lap' : 'laps'}, judged from push lap ${from_lap}`;
+}
+
+interface Margin {
+  limit: Limit;
+  margin: number;
+  place: string;
+}
+
+/** The smallest margin over all laps, and where. */
+function extreme(laps: LapSummary[], of: (lap: LapSummary) => Margin[]): Margin & { lap: number } {
+  const all = laps.flatMap((lap) => of(lap).map((margin) => ({ ...margin, lap: lap.lap })));
+  return all.reduce((small, next) => (next.margin < small.margin ? next : small));
+}
+
+const least = (values: number[]): number => values.reduce((small, value) => Math.min(small, value), Infinity);

@@ -1,0 +1,26 @@
+/** Remembers the last few results of a pure function by the slice of its input that it reads. */
+
+/**
+ * The same function with a memory of `size` results. Two inputs are the same when the slices that `keyOf` names are
+ * the same JSON: what a worker receives has lost its identity, so identity cannot serve.
+ */
+export function memo<In, Out>(
+  size: number,
+  keyOf: (input: In) => unknown[],
+  make: (input: In) => Out,
+): (input: In) => Out {
+  const known = new Map<string, Out>();
+  return (input) => {
+    const key = JSON.stringify(keyOf(input));
+    const found = known.get(key);
+    if (found !== undefined) {
+      known.delete(key);
+      known.set(key, found);
+      return found;
+    }
+    const made = make(input);
+    known.set(key, made);
+    if (known.size > size) known.delete(known.keys().next().value!);
+    return made;
+  };
+}

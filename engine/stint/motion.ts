@@ -1,0 +1,122 @@
+/** How one kind of lap is driven: the speed profile of a leg and the heat of its brakes. */
+import { towDragShare } from '../air/wake.ts';
+import { brakeHeat, type BrakeHeat } from '../car/brake-heat.ts';
+import type { AirState, CarDynamics, Driver } from '../car/types.ts';
+import { layoutCircuit, type Corner, type Layout } from '../circuit/layout.ts';
+import { speedProfile, type SpeedProfile } from '../circuit/speed-profile.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { mpsFromKmh } from '../units.ts';
+import { dayOf, type Day } from './day.ts';
+import { gapAt, type Gap } from './legs.ts';
+import { memo } from './memo.ts';
+import type { LapKind } from './result.ts';
+
+/** Density of the air at which a car's power is rated. Source: U.S. Standard Atmosphere, 1976, sea level [kg/m³] */
+const RATED_DENSITY = 1.225;
+/** Speed at which a gap in seconds becomes the distance of the tow. Common practice, no source: a mean lap speed [m/s] */
+const TOW_SPEED_MPS = 45;
+/** Share of the grip used behind a safety car. Common practice, no source [-] */
+const SAFETY_PACE = 0.5;
+
+export interface Motion {
+  profile: SpeedProfile;
+  heat: BrakeHeat;
+  corners: Corner[];
+  mass_kg: number;
+}
+
+export interface MotionRequest {
+  kind: LapKind;
+  /** The scenario that decides speed and heat; with a held trace not the one that decides the air. */
+  scenario: Scenario;
+  gap: Gap;
+  mass_kg: number;
+}
+
+/** Lap of a circuit or of a measured trace; made again only when something it depends on changed. */
+export const motionOf = memo(
+  24,
+  ({ kind, scenario: s, gap, mass_kg }: MotionRequest) => {
+    const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
+    return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, paces];
+  },
+  drive,
+);
+
+const layoutOf = memo(
+  6,
+  (segments: Scenario['circuit']['segments']) => [segments],
+  (segments) => layoutCircuit({ id: '', name: '', purpose: '', segments: segments.map(completeSegment) }),
+);
+
+export const circuitLayout = (scenario: Scenario): Layout => layoutOf(scenario.circuit.segments);
+
+function completeSegment({
+  length_m,
+  radius_m,
+  turn,
+  slope_pct,
+  name,
+}: Scenario['circuit']['segments'][number]) {
+  const way = turn === undefined ? {} : { turn };
+  return { length_m, radius_m, slope_pct: slope_pct ?? 0, ...way, ...(name === undefined ? {} : { name }) };
+}
+
+function drive({ kind, scenario, gap, mass_kg }: MotionRequest): Motion {
+  const day = dayOf(scenario.conditions);
+  const car = carOf(scenario, day, mass_kg);
+  const air = airOf(scenario, day, gap);
+  const layout = circuitLayout(scenario);
+  const pit_mps = mpsFromKmh(scenario.stint.pit_kmh);
+  const profile = speedProfile({
+    layout,
+    car,
+    driver: driverOf(scenario, day, kind),
+    air,
+    ...(kind === 'out' ? { entry_mps: pit_mps } : {}),
+    ...(kind === 'in' ? { exit_mps: pit_mps } : {}),
+    ...(kind === 'safety' ? { speedCap_mps: mpsFromKmh(scenario.stint.safety_car_kmh) } : {}),
+  });
+  return { profile, heat: brakeHeat(profile, car, air), corners: layout.corners, mass_kg };
+}
+
+function carOf({ car }: Scenario, day: Day, mass_kg: number): CarDynamics {
+  return {
+    mass_kg,
+    rotationalFactor: car.rotational_factor,
+    rolling: car.rolling_coefficient,
+    weightFront: car.weight_front,
+    cgHeight_m: car.cg_height_m,
+    wheelbase_m: car.wheelbase_m,
+    power_W: car.power_kW * 1000,
+    efficiency: car.driveline_efficiency,
+    dragArea_m2: car.drag_area_m2,
+    downforceArea_m2: car.downforce_area_m2,
+    drivenAxle: car.driven_axle,
+    grip: day.wet ? car.grip_wet : car.grip_dry,
+    loadedRadius_m: car.loaded_radius_m,
+    slip: car.braking_slip,
+    engineBraking_W: car.engine_braking_kW * 1000,
+  };
+}
+
+function driverOf({ driver, stint }: Scenario, day: Day, kind: LapKind): Driver {
+  const pace = { out: stint.out_lap_pace, push: 1, safety: SAFETY_PACE, in: stint.in_lap_pace }[kind];
+  return {
+    corneringShare: pace * driver.grip_share_cornering,
+    brakingShare: pace * (day.wet ? driver.grip_share_braking_wet : driver.grip_share_braking_dry),
+    tractionShare: pace * driver.grip_share_traction,
+    coast_s: driver.coast_s,
+    buildUp_s: driver.build_up_s,
+  };
+}
+
+function airOf({ car }: Scenario, day: Day, gap: Gap): AirState {
+  const distance_m = gapAt(gap, TOW_SPEED_MPS);
+  const tow = Number.isFinite(distance_m) ? towDragShare(distance_m) : 1;
+  return {
+    density_kgpm3: day.density_kgpm3,
+    powerFactor: car.power_follows_density ? day.density_kgpm3 / RATED_DENSITY : 1,
+    dragFactor: 1 - gap.share * (1 - tow),
+  };
+}

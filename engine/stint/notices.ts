@@ -1,0 +1,52 @@
+/** What a reader of the result must know: limits passed, ranges left, numbers that went wrong. Nothing is thrown in a run. */
+import { celsius, kelvin } from '../units.ts';
+import type { StintModel } from './compile.ts';
+import type { CornerResult, Notice } from './result.ts';
+
+/** Highest temperature the tables of iron were made for [°C] */
+const IRON_RANGE_C = 1000;
+/** Blanking beyond this is out of practice: fluid, bearing and pad still need air. Common practice, no source [%] */
+const OUT_OF_PRACTICE_PCT = 85;
+
+export function noticesOf({ scenario, corners: models }: StintModel, corners: CornerResult[]): Notice[] {
+  const found: Notice[] = [];
+  corners.forEach((corner, i) => {
+    const { brake } = models[i]!.corner;
+    const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
+    const say = (kind: string, text: string): void => void found.push({ kind, text: `${name}: ${text}` });
+    const round = (value_K: number): number => Math.round(celsius(value_K));
+    if (![corner.facePeak_K, corner.fluidPeak_K, corner.ledger_J.residual].every(Number.isFinite)) {
+      say('not finite', 'the run left the numbers the model can handle; do not use this result');
+    }
+    if (corner.facePeak_K > kelvin(IRON_RANGE_C)) {
+      say(
+        'range',
+        `the face reaches ${round(corner.facePeak_K)} °C; iron is modelled up to ${IRON_RANGE_C} °C`,
+      );
+    }
+    if (corner.padPeak_K > kelvin(brake.pad.limit_C)) {
+      say('pad', `pads reach ${round(corner.padPeak_K)} °C, above their limit of ${brake.pad.limit_C} °C`);
+    }
+    if (corner.caliperPeak_K > kelvin(brake.caliper.caution_C)) {
+      say(
+        'caliper',
+        `the caliper reaches ${round(corner.caliperPeak_K)} °C, above its caution of ${brake.caliper.caution_C} °C`,
+      );
+    }
+    const margin_K = kelvin(brake.fluid.wet_boiling_C) - corner.fluidPeak_K;
+    if (margin_K < 40) {
+      const act = margin_K < 20 ? 'do not run like this' : 'act';
+      say(
+        'fluid',
+        `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(margin_K)} K from its wet boiling point: ${act}`,
+      );
+    }
+    if (brake.duct && scenario.blanking_pct[corner.axle] > OUT_OF_PRACTICE_PCT) {
+      say(
+        'practice',
+        `more than ${OUT_OF_PRACTICE_PCT} % blanked is out of practice: fluid, bearing and pads still need air`,
+      );
+    }
+  });
+  return found;
+}

@@ -1,0 +1,139 @@
+/** Runs a compiled stint: every corner through every lap, then the books, the judgement and the notices. */
+import { driveLap, record, type Trace } from '../disc/kernel.ts';
+import { createStepper, nodeTemperatures, storedHeat, BOOK, type Stepper } from '../disc/stepper.ts';
+import { outlineOf } from '../circuit/outline.ts';
+import { judge, windowOf } from './judge.ts';
+import { lapsOf, phasesOf } from './timeline.ts';
+import { summariseLaps, type Watched } from './lap-summary.ts';
+import type { CornerModel, StintModel } from './compile.ts';
+import { airRows } from './air-rows.ts';
+import { circuitLayout } from './motion.ts';
+import { noticesOf } from './notices.ts';
+import type { Clock, CornerResult, Ledger, StintResult, Track } from './result.ts';
+
+/** `wanted: 'summary'` leaves the columns out of the result. */
+export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'): StintResult {
+  const clock = clockOf(model);
+  const laps = lapsOf(model);
+  const corners = model.corners.map((corner) => runCorner(model, corner, clock, wanted));
+  const first =
+    model.passages.find((p) => p.kind === 'push') ?? model.passages.find((p) => p.kind !== 'stand');
+  const plan = first && first.kind !== 'stand' ? first.plan : null;
+  return {
+    name: model.scenario.name,
+    laps,
+    phases: phasesOf(model),
+    clock,
+    corners,
+    track: trackOf(model),
+    lapTime_s: plan?.duration_s ?? 0,
+    topSpeed_mps: plan?.topSpeed_mps ?? 0,
+    brakeEnergyPerLap_J: (plan?.heat_J ?? 0) * (first && first.kind !== 'stand' ? first.massRatio : 1),
+    notices: noticesOf(model, corners),
+  };
+}
+
+function runCorner(
+  model: StintModel,
+  corner: CornerModel,
+  clock: Clock,
+  wanted: 'columns' | 'summary',
+): CornerResult {
+  const { axle, side, brake } = corner.corner;
+  const stepper = createStepper(corner.spec, corner.start, corner.emissivity);
+  const start_J = storedHeat(stepper, nodeTemperatures(stepper));
+  const trace = newTrace(model.samples);
+  record(stepper, trace, 0);
+  let sample = 0;
+  for (const passage of model.passages) {
+    const share = corner.shares[passage.leg]! * (passage.kind === 'stand' ? 1 : passage.massRatio);
+    driveLap(stepper, passage.plan, share, corner.maps[passage.leg]!, trace, sample);
+    sample += passage.plan.steps;
+  }
+  const watched: Watched = { model, trace, clock, window: windowOf(brake), axle };
+  const { laps, stops } = summariseLaps(watched, brake);
+  return {
+    axle,
+    side,
+    window: windowOf(brake),
+    columns: wanted === 'columns' ? trace : null,
+    laps,
+    stops,
+    verdict: judge(laps, windowOf(brake), model),
+    facePeak_K: Math.max(...laps.map((lap) => lap.faceMax_K), trace.face_K[0]!),
+    bulkPeak_K: highest(trace.cheek_K),
+    vanePeak_K: highest(trace.wall_K),
+    padPeak_K: highest(trace.pad_K),
+    caliperPeak_K: highest(trace.caliper_K),
+    fluidPeak_K: highest(trace.fluid_K),
+    fluidPeakAt_s: clock.time_s[trace.fluid_K.indexOf(highest(trace.fluid_K))] ?? 0,
+    ledger_J: ledgerOf(stepper, start_J),
+    air: airRows(corner.corner, model.scenario),
+    safeSpan_pct: null,
+  };
+}
+
+/** The books of a corner. "Stored" is recomputed from temperatures, so that the residual is honest. */
+function ledgerOf(stepper: Stepper, start_J: number): Ledger {
+  const booked = stepper.booked_J;
+  const stored = storedHeat(stepper, nodeTemperatures(stepper)) - start_J;
+  const [faceAir, vaneAir, otherAir, radiation, conducted, brakeHeat] = booked as unknown as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const residual = booked[BOOK.brakeHeat]! - stored - faceAir - vaneAir - otherAir - radiation - conducted;
+  return { brakeHeat, stored, vaneAir, faceAir, otherAir, radiation, conducted, residual };
+}
+
+const highest = (column: Float64Array): number =>
+  column.reduce((top, value) => (value > top ? value : top), -Infinity);
+
+function newTrace(samples: number): Trace {
+  const column = (): Float64Array => new Float64Array(samples);
+  return {
+    face_K: column(),
+    cheek_K: column(),
+    wall_K: column(),
+    rim_K: column(),
+    bell_K: column(),
+    pad_K: column(),
+    caliper_K: column(),
+    fluid_K: column(),
+  };
+}
+
+function clockOf(model: StintModel): Clock {
+  const column = (): Float64Array => new Float64Array(model.samples);
+  const clock: Clock = {
+    time_s: column(),
+    distance_m: column(),
+    speed_mps: column(),
+    brakePower_W: column(),
+  };
+  let at = 1;
+  let start_s = 0;
+  for (const passage of model.passages) {
+    const { plan } = passage;
+    for (let n = 0; n < plan.steps; n++, at++) {
+      clock.time_s[at] = start_s + plan.end_s[n]!;
+      if (passage.kind === 'stand') continue;
+      clock.distance_m[at] = passage.plan.end_m[n]!;
+      clock.speed_mps[at] = passage.plan.endSpeed_mps[n]!;
+      clock.brakePower_W[at] = (passage.massRatio * (plan.powerStart_W[n]! + plan.powerEnd_W[n]!)) / 2;
+    }
+    start_s += plan.end_s.at(-1) ?? 0;
+  }
+  return clock;
+}
+
+function trackOf({ scenario }: StintModel): Track {
+  const layout = circuitLayout(scenario);
+  const corners = layout.corners.map(({ name, at_m }) => ({ name, at_m }));
+  if (scenario.trace) return { length_m: scenario.trace.distance_m.at(-1) ?? 0, outline: null, corners: [] };
+  const { x_m, y_m } = outlineOf(layout);
+  return { length_m: layout.length_m, outline: { distance_m: layout.distance_m.slice(), x_m, y_m }, corners };
+}
