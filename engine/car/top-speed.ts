@@ -28,6 +28,7 @@ export function topSpeed(
   const power_W = car.power_W * car.efficiency * air.powerFactor;
   const dragTerm = dragForce(air.density_kgpm3, car.dragArea_m2 * air.dragFactor, 1);
   const rolling_N = rollingForce(car.rolling, car.mass_kg);
+  if (dragTerm === 0) return power_W / rolling_N;
   let V = Math.cbrt(power_W / dragTerm);
   for (let i = 0; i < 20; i++) {
     const step = (dragTerm * V ** 3 + rolling_N * V - power_W) / (3 * dragTerm * V * V + rolling_N);
