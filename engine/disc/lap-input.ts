@@ -8,6 +8,6 @@ export interface LapSteps {
   /** Heat of all four brakes at the start and at the end of each step; the mean of both times dt is exact [W] */
   powerStart_W: Float64Array;
   powerEnd_W: Float64Array;
-  /** 1 where the brake is held on a disc at rest. */
+  /** 1 where the pads are pressed on the disc. */
   pressed: Uint8Array;
 }

@@ -48,7 +48,7 @@ export interface Network {
   link: Float64Array;
   /** Share of the cheek's mass in each of its nodes, vanes included in the last. */
   cheekShare: Float64Array;
-  /** Conductance of the pads pressed on a disc at rest [W/K] */
+  /** Conductance of the pads pressed on the disc [W/K] */
   pressed_WpK: number;
 }
 
@@ -103,8 +103,8 @@ export function buildNetwork(spec: CornerSpec): Network {
 
 /** Conductivity of the air in the running gap, about 300 °C. From memory [W/(m K)] */
 const AIR_GAP_CONDUCTIVITY = 0.045;
-/** Contact conductance of a pad pressed on a disc at rest. From memory, 500 to 2000 [W/(m² K)] */
-const PRESSED_CONTACT = 1000;
+/** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 1000 to 5000 [W/(m² K)] */
+const PRESSED_CONTACT = 3000;
 
 /** Distances between the cheek's nodes, fine at the face; they add up to the cheek. */
 function gradedGaps(cheek_m: number): number[] {

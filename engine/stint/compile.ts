@@ -9,7 +9,7 @@ import { cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { legsOf, type Leg } from './legs.ts';
 import { memo } from './memo.ts';
-import { circuitLayout, motionOf, type MotionRequest } from './motion.ts';
+import { lapLength, motionOf, type MotionRequest } from './motion.ts';
 import type { LapKind } from './result.ts';
 import { planLap, planStand, type LapPlan } from './steps.ts';
 
@@ -64,8 +64,8 @@ const planOf = memo(
     ];
   },
   ({ request, scale }) => {
-    const { corners } = circuitLayout(request.scenario);
-    return planLap(motionOf(request), scale, (at_m) => placeOf(corners, at_m, at_m));
+    const motion = motionOf(request);
+    return planLap(motion, scale, (at_m) => placeOf(motion.corners, at_m, at_m));
   },
 );
 
@@ -80,7 +80,7 @@ export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOp
 }
 
 function passagesOf(scenario: Scenario, legs: Leg[], scale: number): Passage[] {
-  const length_km = circuitLayout(legs[0]!.scenario).length_m / 1000;
+  const length_km = lapLength(legs[0]!.scenario) / 1000;
   const lapFuel_kg = (scenario.car.fuel_burn_kg_per_100km * length_km) / 100;
   const from = [scenario.brakes.front.window.from_lap, scenario.brakes.rear.window.from_lap];
   const passages: Passage[] = [];

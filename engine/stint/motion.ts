@@ -2,7 +2,9 @@
 import { towDragShare } from '../air/wake.ts';
 import { brakeHeat, type BrakeHeat } from '../car/brake-heat.ts';
 import type { AirState, CarDynamics, Driver } from '../car/types.ts';
+import { cleanTrace } from '../circuit/clean-trace.ts';
 import { layoutCircuit, type Corner, type Layout } from '../circuit/layout.ts';
+import { scaleProfile } from '../circuit/scale-profile.ts';
 import { speedProfile, type SpeedProfile } from '../circuit/speed-profile.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
@@ -51,6 +53,10 @@ const layoutOf = memo(
 
 export const circuitLayout = (scenario: Scenario): Layout => layoutOf(scenario.circuit.segments);
 
+/** Length of the lap that is driven, of the circuit or of the measured trace [m]. */
+export const lapLength = (scenario: Scenario): number =>
+  scenario.trace ? measured(scenario.trace).distance_m.at(-1)! : circuitLayout(scenario).length_m;
+
 function completeSegment({
   length_m,
   radius_m,
@@ -62,10 +68,16 @@ function completeSegment({
   return { length_m, radius_m, slope_pct: slope_pct ?? 0, ...way, ...(name === undefined ? {} : { name }) };
 }
 
-function drive({ kind, scenario, gap, mass_kg }: MotionRequest): Motion {
+function drive(request: MotionRequest): Motion {
+  const { kind, scenario, gap, mass_kg } = request;
   const day = dayOf(scenario.conditions);
   const car = carOf(scenario, day, mass_kg);
   const air = airOf(scenario, day, gap);
+  const cap_mps = kind === 'safety' ? mpsFromKmh(scenario.stint.safety_car_kmh) : Infinity;
+  if (scenario.trace) {
+    const profile = scaleProfile(measured(scenario.trace), paceOf(scenario, kind), cap_mps);
+    return { profile, heat: brakeHeat(profile, car, air), corners: [], mass_kg };
+  }
   const layout = circuitLayout(scenario);
   const pit_mps = mpsFromKmh(scenario.stint.pit_kmh);
   const profile = speedProfile({
@@ -75,10 +87,20 @@ function drive({ kind, scenario, gap, mass_kg }: MotionRequest): Motion {
     air,
     ...(kind === 'out' ? { entry_mps: pit_mps } : {}),
     ...(kind === 'in' ? { exit_mps: pit_mps } : {}),
-    ...(kind === 'safety' ? { speedCap_mps: mpsFromKmh(scenario.stint.safety_car_kmh) } : {}),
+    ...(kind === 'safety' ? { speedCap_mps: cap_mps } : {}),
   });
   return { profile, heat: brakeHeat(profile, car, air), corners: layout.corners, mass_kg };
 }
+
+const measured = memo(
+  4,
+  (trace: NonNullable<Scenario['trace']>) => [trace],
+  ({ time_s, speed_kmh }) =>
+    cleanTrace({ time_s: Float64Array.from(time_s), speed_mps: Float64Array.from(speed_kmh, mpsFromKmh) }),
+);
+
+const paceOf = ({ stint }: Scenario, kind: LapKind): number =>
+  ({ out: stint.out_lap_pace, push: 1, safety: SAFETY_PACE, in: stint.in_lap_pace })[kind];
 
 function carOf({ car }: Scenario, day: Day, mass_kg: number): CarDynamics {
   return {
@@ -100,8 +122,9 @@ function carOf({ car }: Scenario, day: Day, mass_kg: number): CarDynamics {
   };
 }
 
-function driverOf({ driver, stint }: Scenario, day: Day, kind: LapKind): Driver {
-  const pace = { out: stint.out_lap_pace, push: 1, safety: SAFETY_PACE, in: stint.in_lap_pace }[kind];
+function driverOf(scenario: Scenario, day: Day, kind: LapKind): Driver {
+  const { driver } = scenario;
+  const pace = paceOf(scenario, kind);
   return {
     corneringShare: pace * driver.grip_share_cornering,
     brakingShare: pace * (day.wet ? driver.grip_share_braking_wet : driver.grip_share_braking_dry),

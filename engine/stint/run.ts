@@ -7,7 +7,7 @@ import { lapsOf, phasesOf } from './timeline.ts';
 import { summariseLaps, type Watched } from './lap-summary.ts';
 import type { CornerModel, StintModel } from './compile.ts';
 import { airRows } from './air-rows.ts';
-import { circuitLayout } from './motion.ts';
+import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
 import type { Clock, CornerResult, Ledger, StintResult, Track } from './result.ts';
 
@@ -131,9 +131,9 @@ function clockOf(model: StintModel): Clock {
 }
 
 function trackOf({ scenario }: StintModel): Track {
+  if (scenario.trace) return { length_m: lapLength(scenario), outline: null, corners: [] };
   const layout = circuitLayout(scenario);
   const corners = layout.corners.map(({ name, at_m }) => ({ name, at_m }));
-  if (scenario.trace) return { length_m: scenario.trace.distance_m.at(-1) ?? 0, outline: null, corners: [] };
   const { x_m, y_m } = outlineOf(layout);
   return { length_m: layout.length_m, outline: { distance_m: layout.distance_m.slice(), x_m, y_m }, corners };
 }

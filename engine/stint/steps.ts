@@ -12,6 +12,9 @@ const GROWTH = 1.5;
 const LONGEST_ON_S = 0.3;
 const LONGEST_OFF_S = 2;
 
+/** Mean power of all four brakes above which the pads count as pressed [W] */
+const PRESSED_W = 2000;
+
 export interface LapPlan extends LapSteps {
   /** Distance from the line, speed and time at the end of each step. */
   end_m: Float64Array;
@@ -152,6 +155,7 @@ function fillSteps({ profile, heat }: Motion, ends: number[]) {
     plan.powerEnd_W[n] = mean + half;
     plan.end_m[n] = here.s;
     plan.endSpeed_mps[n] = between(speed_mps);
+    plan.pressed[n] = mean > PRESSED_W ? 1 : 0;
     last = here;
   }
   return plan;

@@ -1,0 +1,120 @@
+/** The terminal's door: one stint from a file and settings to a table, JSON or CSV. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { readTrace } from '../circuit/read-trace.ts';
+import { defaultScenario } from '../scenario/library.ts';
+import { override, unknownKeys, valueFromText, type Changes } from '../scenario/override.ts';
+import { checkScenario, parseScenario } from '../scenario/parse.ts';
+import { problem, problemLine, type Problem } from '../scenario/problem.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { tracePart } from '../scenario/trace-part.ts';
+import { compile } from '../stint/compile.ts';
+import { run } from '../stint/run.ts';
+import { summarise } from '../stint/summary.ts';
+import { stintCsv, stintTable } from '../stint/table.ts';
+
+const USAGE =
+  'usage: npm run --silent stint -- [scenario.json] [--trace trace.csv] [--set key=value ...] [--json | --csv FILE]';
+
+/** Ends with one line a problem on stderr and nothing on stdout. */
+class Refused extends Error {
+  constructor(readonly lines: string[]) {
+    super(lines.join('\n'));
+  }
+}
+
+function main(args: string[]): void {
+  const { values, positionals } = commandLine(args);
+  const base =
+    values.trace === undefined
+      ? scenarioFrom(positionals[0])
+      : withTrace(scenarioFrom(positionals[0]), values.trace);
+  const changed = set(base, values.set ?? []);
+  const model = compile(changed, { driven: base });
+  if (values.csv !== undefined) {
+    const rows = [...stintCsv(run(model))].join('\n');
+    attempt(values.csv, 'a file that can be written', () => writeFileSync(values.csv!, `${rows}\n`));
+    return;
+  }
+  const record = summarise(run(model, 'summary'));
+  process.stdout.write(values.json ? `${JSON.stringify(record)}\n` : `${stintTable(record)}\n`);
+}
+
+function commandLine(args: string[]) {
+  const options = {
+    json: { type: 'boolean' },
+    csv: { type: 'string' },
+    trace: { type: 'string' },
+    set: { type: 'string', multiple: true },
+  } as const;
+  try {
+    const line = parseArgs({ args, options, allowPositionals: true });
+    if (line.positionals.length > 1) throw new Error(`one scenario file, got ${line.positionals.length}`);
+    if (line.values.json && line.values.csv !== undefined)
+      throw new Error('either --json or --csv, not both');
+    return line;
+  } catch (error) {
+    throw new Refused([`command line: ${messageOf(error)}`, USAGE]);
+  }
+}
+
+function scenarioFrom(file: string | undefined): Scenario {
+  if (file === undefined) return defaultScenario();
+  const text = attempt(file, 'a scenario file that can be read', () => readFileSync(file, 'utf8'));
+  const json = attempt(file, 'JSON', () => JSON.parse(text) as unknown);
+  return accepted(parseScenario(json));
+}
+
+function withTrace(scenario: Scenario, file: string): Scenario {
+  const text = attempt(file, 'a trace file that can be read', () => readFileSync(file, 'utf8'));
+  const reading = readTrace(text);
+  if (!reading.ok) throw new Refused(reading.problems.map((line) => `${file}: ${line}`));
+  return accepted(checkScenario({ ...scenario, trace: tracePart(file, reading.columns) }));
+}
+
+function set(base: Scenario, settings: string[]): Scenario {
+  const malformed = settings.filter((setting) => !/^[^=]+=/.test(setting));
+  if (malformed.length > 0)
+    throw refusedFor(malformed.map((setting) => problem('--set', setting, 'key=value')));
+  const changes: Changes = Object.fromEntries(
+    settings.map((setting) => {
+      const at = setting.indexOf('=');
+      const key = setting.slice(0, at);
+      return [key, valueFromText(key, setting.slice(at + 1))];
+    }),
+  );
+  const unknown = unknownKeys(changes);
+  const known = Object.fromEntries(
+    Object.entries(changes).filter(([key]) => !unknown.some((p) => p.key === key)),
+  );
+  const result = override(base, known);
+  const problems = [...unknown, ...(result.ok ? [] : result.problems)];
+  if (problems.length > 0 || !result.ok) throw refusedFor(problems);
+  return result.scenario;
+}
+
+function accepted(parsed: ReturnType<typeof parseScenario>): Scenario {
+  if (!parsed.ok) throw refusedFor(parsed.problems);
+  return parsed.scenario;
+}
+
+const refusedFor = (problems: Problem[]): Refused => new Refused(problems.map(problemLine));
+
+function attempt<T>(file: string, expected: string, action: () => T): T {
+  try {
+    return action();
+  } catch (error) {
+    throw new Refused([`${file}: expected ${expected}, got ${messageOf(error)}`]);
+  }
+}
+
+const messageOf = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).split('\n')[0]!;
+
+try {
+  main(process.argv.slice(2));
+} catch (error) {
+  if (!(error instanceof Refused)) throw error;
+  process.stderr.write(`${error.lines.join('\n')}\n`);
+  process.exitCode = 2;
+}

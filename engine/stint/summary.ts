@@ -1,0 +1,123 @@
+/** A result in the trade's units: the object that `--json` prints. Its keys are a contract; see README. */
+import { celsius, kmhFromMps } from '../units.ts';
+import type { AirRow, CornerResult, LapSummary, Ledger, Notice, StintResult } from './result.ts';
+
+export interface LapRecord {
+  lap: number;
+  kind: string;
+  faceMin_C: number;
+  faceMean_C: number;
+  faceMax_C: number;
+  bulkMax_C: number;
+  coldestStop_C: number | null;
+  hardStops: number;
+  belowBite: number;
+  aboveFacePeak_s: number;
+  in: boolean | null;
+}
+
+export interface CornerRecord {
+  side: 'both' | 'left' | 'right';
+  laps: LapRecord[];
+  facePeak_C: number;
+  bulkPeak_C: number;
+  vanePeak_C: number;
+  padPeak_C: number;
+  caliperPeak_C: number;
+  fluidPeak_C: number;
+  fluidPeakAt_s: number;
+  ledger_J: Ledger;
+  air: {
+    speed_kmh: number;
+    ductFlow_gps: number;
+    vaneFlow_gps: number;
+    leakFlow_gps: number;
+    plenum_Pa: number;
+  }[];
+  safeSpan_pct: [low: number, high: number] | null;
+}
+
+export interface StintRecord {
+  name: string;
+  axles: { front: CornerRecord; rear: CornerRecord };
+  corners?: Record<string, CornerRecord>;
+  lapTime_s: number;
+  topSpeed_kmh: number;
+  brakeEnergyPerLap_J: number;
+  notices: Notice[];
+}
+
+/** Each axle by its hotter corner; all corners as well where sides differ. */
+export function summarise(result: StintResult): StintRecord {
+  const uneven = result.corners.filter((corner) => corner.side !== 'both');
+  const corners = Object.fromEntries(
+    uneven.map((corner) => [`${corner.axle}_${corner.side}`, cornerRecord(corner)]),
+  );
+  return {
+    name: result.name,
+    axles: { front: cornerRecord(hotterOf(result, 'front')), rear: cornerRecord(hotterOf(result, 'rear')) },
+    ...(uneven.length > 0 ? { corners } : {}),
+    lapTime_s: result.lapTime_s,
+    topSpeed_kmh: kmhFromMps(result.topSpeed_mps),
+    brakeEnergyPerLap_J: result.brakeEnergyPerLap_J,
+    notices: result.notices,
+  };
+}
+
+/** The corner of an axle that an engineer must watch: the one with the higher face peak. */
+export function hotterOf({ corners }: StintResult, axle: 'front' | 'rear'): CornerResult {
+  const [first, second] = corners.filter((corner) => corner.axle === axle);
+  if (!first) throw new Error(`no corner: ${axle}`);
+  return second && second.facePeak_K > first.facePeak_K ? second : first;
+}
+
+function cornerRecord(corner: CornerResult): CornerRecord {
+  return {
+    side: corner.side,
+    laps: corner.laps.map(lapRecord),
+    facePeak_C: celsius(corner.facePeak_K),
+    bulkPeak_C: celsius(corner.bulkPeak_K),
+    vanePeak_C: celsius(corner.vanePeak_K),
+    padPeak_C: celsius(corner.padPeak_K),
+    caliperPeak_C: celsius(corner.caliperPeak_K),
+    fluidPeak_C: celsius(corner.fluidPeak_K),
+    fluidPeakAt_s: corner.fluidPeakAt_s,
+    ledger_J: corner.ledger_J,
+    air: corner.air.map(airRecord),
+    safeSpan_pct: corner.safeSpan_pct,
+  };
+}
+
+function lapRecord(lap: LapSummary): LapRecord {
+  const { kind, hardStops, belowBite, aboveFacePeak_s } = lap;
+  return {
+    lap: lap.lap,
+    kind,
+    faceMin_C: celsius(lap.faceMin_K),
+    faceMean_C: celsius(lap.faceMean_K),
+    faceMax_C: celsius(lap.faceMax_K),
+    bulkMax_C: celsius(lap.bulkMax_K),
+    coldestStop_C: lap.coldestStop_K === null ? null : celsius(lap.coldestStop_K),
+    hardStops,
+    belowBite,
+    aboveFacePeak_s,
+    in: lap.in,
+  };
+}
+
+function airRecord({
+  speed_mps,
+  ductFlow_kgps,
+  vaneFlow_kgps,
+  leakFlow_kgps,
+  plenum_Pa,
+}: AirRow): CornerRecord['air'][number] {
+  const grams = (kgps: number): number => 1000 * kgps;
+  return {
+    speed_kmh: Math.round(kmhFromMps(speed_mps)),
+    ductFlow_gps: grams(ductFlow_kgps),
+    vaneFlow_gps: grams(vaneFlow_kgps),
+    leakFlow_gps: grams(leakFlow_kgps),
+    plenum_Pa,
+  };
+}
