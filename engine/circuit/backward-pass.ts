@@ -1,4 +1,4 @@
-import type { Pace } from './pace.ts';
+import { CRAWL, type Pace } from './pace.ts';
 
 /**
  * Highest speed squared at each node from which every limit ahead can still be met on full brakes.
@@ -12,8 +12,8 @@ export function backwardPass(pace: Pace, step_m: number, exit?: number): Float64
   const w = Float64Array.from(limit);
   const reach = (i: number): void => {
     const ahead = w[i + 1]!;
-    const half = ahead - step_m * pace.brake(ahead, i);
-    w[i] = Math.min(limit[i]!, ahead - 2 * step_m * pace.brake(half, i));
+    const half = Math.max(CRAWL, ahead - step_m * pace.brake(ahead, i));
+    w[i] = Math.min(limit[i]!, Math.max(CRAWL, ahead - 2 * step_m * pace.brake(half, i)));
   };
   if (exit !== undefined) {
     w[n] = Math.min(limit[n]!, exit);

@@ -36,7 +36,7 @@ export function despike(speed_mps: Float64Array): Float64Array {
  * @example
  * median([5, 1, 9]) // => 5
  */
-export function median(values: ArrayLike<number>): number {
+function median(values: ArrayLike<number>): number {
   const sorted = Array.from(values).sort((a, b) => a - b);
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;

@@ -1,6 +1,6 @@
 import { timeOver } from './lift.ts';
 import type { Lift, Road } from './lift.ts';
-import type { Pace } from './pace.ts';
+import { CRAWL, type Pace } from './pace.ts';
 
 /** So close to the ceiling a driver is on it, as a share of speed squared: 0.05 % of speed. */
 const ON_CEILING = 1e-3;
@@ -30,8 +30,8 @@ export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, 
   w[from] = now;
 
   function onThrottle(i: number): number {
-    const half = Math.max(0, now + step_m * pace.throttle(now, i));
-    return Math.min(ceiling[i + 1]!, now + 2 * step_m * pace.throttle(half, i));
+    const half = Math.max(CRAWL, now + step_m * pace.throttle(now, i));
+    return Math.min(ceiling[i + 1]!, Math.max(CRAWL, now + 2 * step_m * pace.throttle(half, i)));
   }
   function liftInside(i: number, flatOut: number, late: number): number {
     const early = Math.min(0, lift.excess(i, now));

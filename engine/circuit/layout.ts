@@ -63,7 +63,7 @@ function runningIntegral(segments: Segment[], valueOf: (s: Segment) => number): 
 }
 
 /** Corners of the chain: runs of segments that share a name. */
-export function cornersOf(segments: Segment[], margin_m: number): Corner[] {
+function cornersOf(segments: Segment[], margin_m: number): Corner[] {
   const corners: (Corner & { peak: number })[] = [];
   let from_m = 0;
   let last: string | undefined;

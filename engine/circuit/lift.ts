@@ -1,5 +1,5 @@
 import type { Driver } from '../car/types.ts';
-import type { Pace } from './pace.ts';
+import { CRAWL, type Pace } from './pace.ts';
 
 /** The moments after lifting: neither pedal for a while, then the brake force grows to its full value. */
 export interface Lift {
@@ -59,7 +59,7 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     const { since_s, distance_m } = from;
     const middle_s = since_s + distance_m / (2 * Math.sqrt(w));
     const half = w + distance_m * slowing(w, i, middle_s);
-    return half > 0 ? w + 2 * distance_m * slowing(half, i, middle_s) : 0;
+    return Math.max(CRAWL, w + 2 * distance_m * slowing(Math.max(CRAWL, half), i, middle_s));
   }
 
   function isFree(node: number, w: number): boolean {
@@ -77,7 +77,6 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     for (let i = node; since_s < duration_s && (closed || i < n); i++) {
       const next = after(w, i % n, { since_s, distance_m: step_m });
       worst = Math.max(worst, next - ceiling[(i % n) + 1]!);
-      if (next <= 0) break;
       since_s += timeOver(step_m, w, next);
       w = next;
     }

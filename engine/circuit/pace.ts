@@ -10,6 +10,12 @@ import {
 import type { AirState, CarDynamics, Driver } from '../car/types.ts';
 import type { Layout } from './layout.ts';
 
+/**
+ * Square of the speed below which no pass goes between the ends of a lap [m²/s²]: where tyres can neither
+ * climb nor hold a slope, the car crawls instead of stopping for ever.
+ */
+export const CRAWL = 1;
+
 /** Faster than any car here: stands for "no limit" in squares of speed. */
 const UNLIMITED_MPS = 150;
 
@@ -115,5 +121,6 @@ export function drivenLoad(
   if (car.drivenAxle === 'both') return 1;
   const transfer = (friction * car.cgHeight_m) / car.wheelbase_m;
   if (car.drivenAxle === 'front') return car.weightFront / (1 + transfer);
-  return Math.min(1, (1 - car.weightFront) / (1 - transfer));
+  const rest = 1 - transfer;
+  return rest > 1 - car.weightFront ? (1 - car.weightFront) / rest : 1;
 }

@@ -28,7 +28,7 @@ export interface ProfileRequest extends PaceRequest {
 }
 
 /** Laps driven at most until a flying lap repeats itself; only a lap without corners needs more than one. */
-const LAPS_TO_SETTLE = 200;
+const LAPS_TO_SETTLE = 50;
 
 /**
  * Quasi-steady speed profile of one lap: a backward pass under the limits of grip gives the highest speed from
@@ -57,7 +57,7 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
     for (let lap = 0; lap < LAPS_TO_SETTLE; lap++) {
       drive(ceiling, true, from, start);
       const end = w[from]!;
-      const settled = Math.abs(end - start) <= 1e-9 * start;
+      const settled = Math.abs(end - start) <= 1e-6 * start;
       start = end;
       if (settled) break;
     }
@@ -78,7 +78,7 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
 }
 
 /** Speed, time and acceleration from squares of speed on a uniform grid, acceleration held over each step. */
-export function motionOf(
+function motionOf(
   w: Float64Array,
   step_m: number,
 ): Pick<SpeedProfile, 'speed_mps' | 'time_s' | 'accel_mps2'> {

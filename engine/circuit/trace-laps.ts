@@ -1,5 +1,4 @@
 import { timeFromDistance } from './clean-trace.ts';
-import { median } from './despike.ts';
 import type { TraceColumns } from './trace.ts';
 
 /** A run of rows with one lap number. */
@@ -67,11 +66,24 @@ export function lapsOf(trace: TraceColumns, lapNumbers: Float64Array): TraceLap[
   return laps;
 }
 
-/** The fastest of the laps that are about as long as most; an out-lap from the pit or a cut end is not. */
+/** The laps that are as long as most; of two lengths equally common the longer. */
+function completeLaps(laps: readonly TraceLap[]): readonly TraceLap[] {
+  const alike = laps.map(({ length_m: usual_m }) =>
+    laps.filter(({ length_m }) => Math.abs(length_m - usual_m) <= SAME_LENGTH * usual_m),
+  );
+  const longest = (group: readonly TraceLap[]): number => Math.max(...group.map(({ length_m }) => length_m));
+  return alike.reduce<readonly TraceLap[]>(
+    (best, group) =>
+      group.length > best.length || (group.length === best.length && longest(group) > longest(best))
+        ? group
+        : best,
+    [],
+  );
+}
+
+/** The fastest complete lap: an out-lap from the pit or a lap that the log cuts off is not complete. */
 export function fastestLap(laps: readonly TraceLap[]): TraceLap | undefined {
-  const usual_m = median(laps.map(({ length_m }) => length_m));
-  const complete = laps.filter(({ length_m }) => Math.abs(length_m - usual_m) <= SAME_LENGTH * usual_m);
-  return complete.reduce<TraceLap | undefined>(
+  return completeLaps(laps).reduce<TraceLap | undefined>(
     (best, lap) => (!best || lap.duration_s < best.duration_s ? lap : best),
     undefined,
   );

@@ -28,7 +28,18 @@ const RUN = 5;
 
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
-/** A cell as a number, NaN if it is not one. */
+/**
+ * A cell of a logger's file as a number.
+ *
+ * Source: the plain and the exponent form of numbers; thousands separators are not accepted.
+ *
+ * @param cell - text of the cell [any]
+ * @param decimal - decimal mark, '.' or ',' [-]
+ * @returns the number, NaN if the cell is not one [any]
+ *
+ * @example
+ * numberOf(' 12,5', ',') // => 12.5
+ */
 export function numberOf(cell: string | undefined, decimal: Decimal): number {
   const text = (cell ?? '').trim();
   const plain = decimal === ',' ? text.replace(',', '.') : text;

@@ -34,7 +34,7 @@ export interface CornerSpec {
     drag_N: number;
     runningGap_m: number;
   };
-  caliper: { mass_kg: number; area_m2: number; piston_WpK: number };
+  caliper: { mass_kg: number; area_m2: number; piston_WpK: number; mount_WpK: number };
   fluid: { volume_m3: number; coupling_WpK: number };
   wheel: {
     /** Speed of the air over the faces as a share of car speed [-] */

@@ -89,7 +89,7 @@ function factorise(h: number): void {
   diagonal[wall]! += h * (slope[1]! + slope[6]!);
   diagonal[rim]! += h * (slope[2]! + slope[7]!);
   diagonal[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
-  diagonal[caliper]! += h * (slope[4]! + slope[9]!);
+  diagonal[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
   for (let i = 0; i < wall; i++) {
     const p = PARENT[i]!;
     const own = h * G[i]! * (isCast[i] ? dP[i]! : dT[i]!);
@@ -125,7 +125,8 @@ function book(booked: Float64Array, dt: number, k: Float64Array): void {
   booked[BOOK.vaneAir]! += h * (loss[BOOK.vaneAir]! + GAMMA * slope[1]! * k[wall]!);
   booked[BOOK.otherAir]! += h * (loss[BOOK.otherAir]! + GAMMA * other);
   booked[BOOK.radiation]! += h * (loss[BOOK.radiation]! + GAMMA * radiated);
-  booked[BOOK.conducted]! += h * (loss[BOOK.conducted]! + GAMMA * slope[10]! * k[bell]!);
+  const led = slope[10]! * k[bell]! + slope[11]! * k[caliper]!;
+  booked[BOOK.conducted]! += h * (loss[BOOK.conducted]! + GAMMA * led);
 }
 
 /** Temperatures at the end of a step into the columns. */

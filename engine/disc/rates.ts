@@ -24,8 +24,8 @@ export const G = column(NODES);
 export const F = column(NODES);
 /** Losses now, by BOOK [W] */
 export const loss = column(5);
-/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; hub. */
-export const slope = column(11);
+/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright. */
+export const slope = column(12);
 /** Whether a node's link runs inside the cast ring, between conduction potentials. */
 export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= face || i === rim));
 
@@ -99,8 +99,10 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   convect(gFace, gVane);
   radiate(s.radiation, tangents);
   const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
+  const mount = s.mount_WpK * (T[caliper]! - air[AMBIENT]!);
   F[bell]! -= hub;
-  loss[BOOK.conducted] = hub;
+  F[caliper]! -= mount;
+  loss[BOOK.conducted] = hub + mount;
   if (!tangents) return;
   slope[0] = gFace * dT[face]!;
   slope[1] = gVane * dT[wall]!;
@@ -108,6 +110,7 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   slope[3] = air[BELL]! * dT[bell]!;
   slope[4] = air[CALIPER]! * dT[caliper]!;
   slope[10] = s.hub_WpK * dT[bell]!;
+  slope[11] = s.mount_WpK * dT[caliper]!;
 }
 
 /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */

@@ -33,7 +33,9 @@ export interface Stepper {
   booked_J: Float64Array;
   /** Radiating surfaces: ε A F σ of face, wall (through the vanes' outer openings), rim, bell, caliper [W/K⁴] */
   radiation: Float64Array;
+  /** Bell to hub and caliper to upright; both taken at ambient [W/K] */
   hub_WpK: number;
+  mount_WpK: number;
   discShare: number;
   /** Power of the dragging pads per speed of the car [W/(m/s)] */
   drag_N: number;
@@ -69,6 +71,7 @@ export function createStepper(
     booked_J: new Float64Array(6),
     radiation: Float64Array.from(surfaces, (area) => area * STEFAN_BOLTZMANN * emissivity),
     hub_WpK: spec.bell.hub_WpK,
+    mount_WpK: spec.caliper.mount_WpK,
     discShare: spec.pad.discShare,
     drag_N: (spec.pad.drag_N * effectiveRadius(disc)) / wheel.loadedRadius_m,
   };

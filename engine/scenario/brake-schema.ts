@@ -69,6 +69,7 @@ const caliperSchema = v.looseObject({
   mass_kg: quantity('Caliper mass', [0.5, 12, 0.1], 'Aluminium body with pistons'),
   area_cm2: quantity('Caliper surface', [100, 3000, 10], 'Surface that meets the air'),
   piston_W_per_K: quantity('Plate to caliper', [0, 20], 'Conductance from both plates through the pistons'),
+  mount_W_per_K: quantity('Caliper to upright', [0, 20], 'Conductance into the upright, taken at ambient'),
   caution_C: quantity('Caliper caution', [80, 350, 5], 'Above this, look at seals and pistons'),
 });
 

@@ -20,9 +20,11 @@ export function parseScenario(input: unknown): Parsed {
 /** Checks a scenario that is complete already, such as one made by an override. */
 export function checkScenario(input: unknown): Parsed {
   const checked = v.safeParse(scenarioSchema, input);
-  if (!checked.success) return { ok: false, problems: checked.issues.map(toProblem) };
-  const problems = checkTogether(checked.output);
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, scenario: checked.output };
+  const inFields = checked.success ? [] : checked.issues.map(toProblem);
+  const broken = new Set(inFields.map(({ key }) => key.split('.')[0]!));
+  const problems = [...inFields, ...checkTogether(checked.output as Scenario, broken)];
+  if (!checked.success || problems.length > 0) return { ok: false, problems };
+  return { ok: true, scenario: checked.output };
 }
 
 function toProblem(issue: v.BaseIssue<unknown>): Problem {

@@ -1,17 +1,41 @@
 /** What no single field can tell: values that must agree with each other. */
-import { isLeaf, valueAt } from './keys.ts';
+import * as v from 'valibot';
+import { brakeSchema } from './brake-schema.ts';
+import { isLeaf, layOver, valueAt } from './keys.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
 
-/** All disagreements between fields of a scenario whose fields are each in range. */
-export function checkTogether(scenario: Scenario): Problem[] {
-  return [
-    ...(['front', 'rear'] as const).flatMap((axle) => brakeProblems(`brakes.${axle}`, scenario.brakes[axle])),
-    ...gapProblems('traffic', scenario.traffic),
-    ...phaseProblems(scenario),
-    ...traceProblems(scenario),
-    ...doubtProblems(scenario),
+/** All disagreements between fields; parts of the scenario that have a field out of range are left alone. */
+export function checkTogether(scenario: Scenario, broken: ReadonlySet<string>): Problem[] {
+  const rules: [part: keyof Scenario & string, find: () => Problem[]][] = [
+    [
+      'brakes',
+      () =>
+        (['front', 'rear'] as const).flatMap((axle) =>
+          brakeProblems(`brakes.${axle}`, scenario.brakes[axle]),
+        ),
+    ],
+    ['sides', () => sideProblems(scenario)],
+    ['traffic', () => gapProblems('traffic', scenario.traffic)],
+    ['stint', () => phaseProblems(scenario)],
+    ['trace', () => traceProblems(scenario)],
+    ['doubt', () => doubtProblems(scenario)],
   ];
+  return rules.flatMap(([part, find]) => (broken.has(part) ? [] : find()));
+}
+
+/** A side's own values laid over its axle's must make a whole brake. */
+function sideProblems({ brakes, sides }: Scenario): Problem[] {
+  const given = Object.entries(sides).filter(([, own]) => own !== undefined);
+  return given.flatMap(([side, own]) => {
+    const axle = side.startsWith('front') ? 'front' : 'rear';
+    const checked = v.safeParse(brakeSchema, layOver(brakes[axle], own));
+    if (checked.success) return brakeProblems(`sides.${side}`, checked.output);
+    return checked.issues.map((issue) => {
+      const path = (issue.path ?? []).map((part) => String(part.key)).join('.');
+      return problem(`sides.${side}.${path}`, issue.input, issue.message);
+    });
+  });
 }
 
 function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {

@@ -82,6 +82,7 @@ export function specOf(
       mass_kg: caliper.mass_kg,
       area_m2: caliper.area_cm2 * cm2,
       piston_WpK: caliper.piston_W_per_K,
+      mount_WpK: caliper.mount_W_per_K,
     },
     fluid: { volume_m3: fluid.volume_ml * 1e-6, coupling_WpK: fluid.coupling_W_per_K },
     wheel: {
