@@ -78,13 +78,13 @@ export function paceOf({ layout, car, driver, air, speedCap_mps = UNLIMITED_MPS 
   /** load per mass times local grip times what cornering leaves of it */
   const gripLeft = (w: number, i: number): number => {
     const load = loadPerMass(lift, Math.sqrt(w)) * grip[i]!;
-    return load * frictionEllipse((w * bend[i]!) / (frictionAcross * load));
+    return load <= 0 ? 0 : load * frictionEllipse((w * bend[i]!) / (frictionAcross * load));
   };
   return {
     limit,
     throttle(w, i) {
       const tyres = gripLeft(w, i) * drivenPerLoad - resistance(w, i);
-      const engine = (power / Math.sqrt(w) - resistance(w, i)) / car.rotationalFactor;
+      const engine = (power / Math.sqrt(Math.max(w, CRAWL)) - resistance(w, i)) / car.rotationalFactor;
       return Math.min(tyres, engine);
     },
     coast(w, i) {

@@ -139,3 +139,17 @@ describe('air and road', () => {
     expect(heat(-5)).toBeGreaterThan(1.05 * heat(5));
   });
 });
+
+describe('a car beyond reason', () => {
+  it.each([
+    ['without the grip to climb or to hold a slope', { grip: 0.02 }],
+    ['lighter than its lift', { mass_kg: 200, downforceArea_m2: -0.5, power_W: 1e6 }],
+    ['about to turn over backwards', { cgHeight_m: 3, grip: 3 }],
+    ['without power', { power_W: 0 }],
+  ])('%s still gives numbers', (_, changed) => {
+    const car = { ...heavyCar, ...changed };
+    const lap = speedProfile({ ...request, layout: layoutCircuit(circuits.long), car });
+    expect(lap.time_s.every(Number.isFinite)).toBe(true);
+    expect(brakeHeat(lap, car, warmDay).power_W.every(Number.isFinite)).toBe(true);
+  });
+});
