@@ -1,0 +1,29 @@
+/** Which corner speaks for an axle, and what it is called. */
+import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
+
+/** The smaller of the two margins: how far this corner is from failing; negative when it has. */
+export const smallestMargin_K = ({ verdict }: CornerResult): number =>
+  Math.min(verdict.hotMargin_K, verdict.coldMargin_K);
+
+const hotterFirst = (a: CornerResult, b: CornerResult): number => b.facePeak_K - a.facePeak_K;
+
+/** Of an axle whose sides differ, the side that is nearest to failing; without a verdict the hotter one. */
+export function cornerOf(result: StintResult, axle: Axle): CornerResult | undefined {
+  const corners = result.corners.filter((corner) => corner.axle === axle);
+  const judged = corners.filter(({ verdict }) => verdict.status !== 'not judged');
+  return judged.sort((a, b) => smallestMargin_K(a) - smallestMargin_K(b))[0] ?? corners.sort(hotterFirst)[0];
+}
+
+/** "front" or, where the sides differ, "front left". */
+export const cornerName = ({ axle, side }: CornerResult): string =>
+  side === 'both' ? axle : `${axle} ${side}`;
+
+/** Percent of the mouth that is covered at a corner, or null where there is no duct. */
+export function blankingOf(
+  scenario: Scenario,
+  { axle, side }: Pick<CornerResult, 'axle' | 'side'>,
+): number | null {
+  if (!scenario.brakes[axle].duct) return null;
+  const own = side === 'both' ? undefined : scenario.blanking_pct[`${axle}_${side}`];
+  return own ?? scenario.blanking_pct[axle];
+}

@@ -1,0 +1,106 @@
+/** The sentence on top of the sheet: computed from the result, never typed. */
+import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
+import { blankingOf, cornerName, cornerOf } from './corner.ts';
+import { capital, kelvins, NBSP, percent } from './format.ts';
+
+/** A stretch of the sentence; a tone is set apart by weight and colour, the words say the same without it. */
+export interface Piece {
+  text: string;
+  tone?: 'hot' | 'cold';
+}
+
+export interface Sentence {
+  lead: Piece[];
+  rest: Piece[];
+}
+
+export const DOUBT = 'Doubt not yet computed.';
+
+/** The axle that is out leads, the front if both or neither are. */
+export function sentenceOf(result: StintResult, scenario: Scenario): Sentence {
+  const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
+  const leader = corners.find(isOut) ?? corners[0];
+  if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [] };
+  const others = corners.filter((corner) => corner !== leader);
+  const rest = others.flatMap((corner) => [...clause(corner, subject(corner, scenario, '')), { text: ' ' }]);
+  return {
+    lead: clause(leader, subject(leader, scenario, ' blanked')),
+    rest: [...span(leader), ...rest, { text: DOUBT }],
+  };
+}
+
+export const plainText = ({ lead, rest }: Sentence): string =>
+  [...lead, { text: ' ' }, ...rest].map(({ text }) => text).join('');
+
+const isOut = ({ verdict }: CornerResult): boolean => ['hot', 'cold', 'both'].includes(verdict.status);
+
+function subject(corner: CornerResult, scenario: Scenario, blanked: string): string {
+  const name = capital(cornerName(corner));
+  const share = blankingOf(scenario, corner);
+  return share === null ? `${name}, without a duct,` : `${name} ${percent(share)}${blanked}`;
+}
+
+function clause(corner: CornerResult, who: string): Piece[] {
+  const { verdict } = corner;
+  const from = verdict.firstLapOut === null ? '' : ` from lap${NBSP}${verdict.firstLapOut}`;
+  switch (verdict.status) {
+    case 'hot':
+      return [{ text: `${who} runs ` }, ...hot(corner, `${from},`), { text: '.' }];
+    case 'cold':
+      return [{ text: `${who} runs ` }, ...cold(corner, `${from},`), { text: '.' }];
+    case 'both':
+      return [
+        { text: `${who} runs ` },
+        ...hot(corner, ''),
+        { text: ' and ' },
+        ...cold(corner, ''),
+        { text: tooWide(corner) },
+      ];
+    case 'in':
+      return [{ text: `${who} stays in, ${spare(corner)}.` }];
+    case 'not judged':
+      return [{ text: `${who} is not judged: ${reason(verdict.reason)}.` }];
+  }
+}
+
+function hot({ verdict }: CornerResult, from: string): Piece[] {
+  const where = verdict.hotLimit === 'bulk' ? ' in the bulk' : '';
+  return [
+    { text: 'too hot', tone: 'hot' },
+    { text: `${where}${from} by ` },
+    { text: kelvins(verdict.hotMargin_K), tone: 'hot' },
+    { text: at(verdict.hotPlace) },
+  ];
+}
+
+function cold({ verdict }: CornerResult, from: string): Piece[] {
+  const onAverage = verdict.coldLimit === 'run';
+  return [
+    { text: 'too cold', tone: 'cold' },
+    { text: `${onAverage ? ' on the mean of the lap' : ''}${from} by ` },
+    { text: kelvins(verdict.coldMargin_K), tone: 'cold' },
+    { text: onAverage ? '' : before(verdict.coldPlace) },
+  ];
+}
+
+/** Which way it would fail first, and how far that is. */
+function spare({ verdict }: CornerResult): string {
+  return verdict.hotMargin_K <= verdict.coldMargin_K
+    ? `${kelvins(verdict.hotMargin_K)} from too hot${at(verdict.hotPlace)}`
+    : `${kelvins(verdict.coldMargin_K)} from too cold${verdict.coldLimit === 'run' ? '' : before(verdict.coldPlace)}`;
+}
+
+function tooWide({ verdict, window }: CornerResult): string {
+  const width_K = window.facePeak_K - window.bite_K;
+  return verdict.swing_K !== null && verdict.swing_K > width_K
+    ? `: its swing of ${kelvins(verdict.swing_K)} is wider than the window, ${kelvins(width_K)}.`
+    : '.';
+}
+
+const span = ({ safeSpan_pct }: CornerResult): Piece[] =>
+  safeSpan_pct ? [{ text: `Safe from ${safeSpan_pct[0]} to ${percent(safeSpan_pct[1])}. ` }] : [];
+
+const at = (place: string): string => (place === '' ? '' : ` at ${unbroken(place)}`);
+const before = (place: string): string => (place === '' ? '' : ` before ${unbroken(place)}`);
+const unbroken = (place: string): string => place.replace(/ (?=\S{1,4}$)/, NBSP);
+const reason = (text: string | null): string => (text ?? 'no reason given').replace(/\.$/, '');

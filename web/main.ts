@@ -1,0 +1,12 @@
+import '@fontsource/source-sans-3/latin-400.css';
+import '@fontsource/source-sans-3/latin-600.css';
+import '@fontsource/source-serif-4/latin-400.css';
+import '@fontsource/source-serif-4/latin-600.css';
+import '@fontsource/source-code-pro/latin-400.css';
+import './theme.css';
+import { mount } from 'svelte';
+import App from './App.svelte';
+
+const target = document.getElementById('page');
+if (!target) throw new Error('page: no element to draw in');
+mount(App, { target });

@@ -1,0 +1,11 @@
+import type { Scenario } from '../../engine/index.ts';
+
+/** Eight hexadecimal digits that tell two scenarios apart on paper (FNV-1a, 32 bit); not a proof of anything. */
+export function scenarioHash(scenario: Scenario): string {
+  let hash = 0x811c9dc5;
+  for (const char of JSON.stringify(scenario)) {
+    hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193);
+  }
+  const digits = (hash >>> 0).toString(16).padStart(8, '0');
+  return `${digits.slice(0, 4)} ${digits.slice(4)}`;
+}

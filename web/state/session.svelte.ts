@@ -1,0 +1,144 @@
+/** The one session of the page: the scenario under the hand, the last good picture of it, and what it is held against. */
+import type { Changes, Problem, RunReply, RunRequest, Scenario, StintResult } from '../../engine/index.ts';
+import { shippedStint, withCar, withCircuit, defaultScenario } from '../../engine/scenario/library.ts';
+import { override } from '../../engine/scenario/override.ts';
+import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
+import { problemLine } from '../../engine/scenario/problem.ts';
+import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
+import { emptyHistory, noted, redone, settled, undone } from './history.ts';
+
+/** A finished run: the picture and the scenario it is the picture of. */
+export interface Run {
+  scenario: Scenario;
+  result: StintResult;
+}
+
+const browserAlarm: Alarm = (after_ms, ring) => {
+  const timer = setTimeout(ring, after_ms);
+  return () => clearTimeout(timer);
+};
+
+export class Session {
+  #scenario = $state.raw<Scenario>(defaultScenario());
+  #shown = $state.raw<Run | null>(null);
+  #pinned = $state.raw<Run | null>(null);
+  #problems = $state.raw<readonly Problem[]>([]);
+  #failure = $state('');
+  #busy = $state(true);
+  #history = $state.raw(emptyHistory);
+  #client: EngineClient;
+
+  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm) {
+    const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
+    this.#client = engineClient(open, { replied, busy: (is) => (this.#busy = is) }, alarm);
+    this.#client.request(this.#scenario);
+  }
+
+  /** What the controls show: ahead of the picture by the run under way. */
+  get scenario(): Scenario {
+    return this.#scenario;
+  }
+  /** The last good picture; null only before the first. */
+  get shown(): Run | null {
+    return this.#shown;
+  }
+  get pinned(): Run | null {
+    return this.#pinned;
+  }
+  get isBusy(): boolean {
+    return this.#busy;
+  }
+  /** What is wrong, one line each; the picture stays. Empty when nothing is. */
+  get complaints(): readonly string[] {
+    const lines = this.#problems.map(problemLine);
+    return this.#failure ? [...lines, this.#failure] : lines;
+  }
+  get undoName(): string | null {
+    return this.#history.past.at(-1)?.name ?? null;
+  }
+  get redoName(): string | null {
+    return this.#history.future.at(-1)?.name ?? null;
+  }
+
+  /**
+   * Changes values at dotted keys; under one name they are one step until `settle`.
+   * Returns what was refused, for the control to say; then nothing has changed.
+   */
+  change(changes: Changes, name: string): readonly Problem[] {
+    const parsed = override(this.#scenario, changes);
+    return parsed.ok ? this.#take(parsed, name) : parsed.problems;
+  }
+
+  /** The hand has let go of a control. */
+  settle(): void {
+    this.#history = settled(this.#history);
+  }
+
+  chooseStint(id: string): void {
+    this.#choose(shippedStint(id), 'stint');
+  }
+  chooseCar(id: string): void {
+    this.#choose(withCar(this.#scenario, id), 'car');
+  }
+  chooseCircuit(id: string): void {
+    this.#choose(withCircuit(this.#scenario, id), 'circuit');
+  }
+  /** Runs the stint on a measured lap, or on the driver model again. Returns what was refused. */
+  driveTrace(trace: Scenario['trace']): readonly Problem[] {
+    const refused = this.#take(checkScenario({ ...this.#scenario, trace }), 'trace');
+    this.settle();
+    return refused;
+  }
+
+  pin(): void {
+    this.#pinned = this.#shown;
+  }
+  unpin(): void {
+    this.#pinned = null;
+  }
+
+  undo(): void {
+    const step = undone(this.#history, this.#scenario);
+    if (step) this.#stepTo(step);
+  }
+  redo(): void {
+    const step = redone(this.#history, this.#scenario);
+    if (step) this.#stepTo(step);
+  }
+
+  close(): void {
+    this.#client.close();
+  }
+
+  #choose(scenario: Scenario, name: string): void {
+    this.#take(checkScenario(scenario), name);
+    this.settle();
+  }
+
+  #take(parsed: Parsed, name: string): readonly Problem[] {
+    this.#problems = parsed.ok ? [] : parsed.problems;
+    if (!parsed.ok) return parsed.problems;
+    this.#history = noted(this.#history, this.#scenario, name);
+    this.#go(parsed.scenario);
+    return [];
+  }
+
+  #stepTo(step: { history: typeof emptyHistory; scenario: Scenario }): void {
+    this.#history = step.history;
+    this.#problems = [];
+    this.#go(step.scenario);
+  }
+
+  #go(scenario: Scenario): void {
+    this.#scenario = scenario;
+    this.#client.request(scenario);
+  }
+
+  #replied(reply: RunReply, { scenario }: RunRequest): void {
+    this.#failure = '';
+    if (reply.kind === 'result') {
+      this.#shown = { scenario, result: reply.result };
+    } else if (reply.kind === 'problems') this.#problems = reply.problems;
+    else this.#failure = `The stint could not be computed: ${reply.message}. The last good picture stays.`;
+  }
+}
