@@ -18,7 +18,10 @@ export function drawCells(context: CanvasRenderingContext2D, view: CellsView, th
   drawFrame(context, frame, theme.ink);
   for (const bar of bars) {
     if (bar.isHot)
-      triangle(context, bar.left + bar.width / 2, frame.top + 5, 6, { fill: theme.hot, sheet: theme.sheet });
+      triangle(context, bar.left + bar.width / 2, frame.top + 5, Math.min(6, bar.width * 0.6), {
+        fill: theme.hot,
+        sheet: theme.sheet,
+      });
     if (bar.isCold) notch(context, bar, frame.top + frame.height - 2, 2.5, theme);
     else if (bar.isCut) notch(context, bar, frame.top + frame.height - 2, 1.5, theme);
   }

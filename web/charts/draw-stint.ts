@@ -10,8 +10,7 @@ export function drawStint(context: CanvasRenderingContext2D, view: StintView, th
   drawWindow(context, frame, y, corner.window, theme);
   drawLapEdges(context, view, theme);
   within(context, frame, () => {
-    drawPinned(context, view, theme);
-    drawNow(context, view, theme);
+    drawTraces(context, view, theme);
   });
   drawFrame(context, frame, theme.ink);
   for (const { left } of x.stands) {
@@ -41,20 +40,18 @@ function drawLapEdges(context: CanvasRenderingContext2D, { frame, x }: StintView
   context.stroke();
 }
 
-function drawPinned(context: CanvasRenderingContext2D, { pinned }: StintView, theme: ChartTheme): void {
-  if (!pinned) return;
-  const pen = { colour: theme.pinned, width: pens.pinned, dash: [...pens.pinnedDash] };
-  for (const line of [pinned.peak, ...pinned.coldest]) casedLine(context, line, pen, theme.sheet);
-}
-
-function drawNow(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void {
-  const { now, stands, frame, y, corner } = view;
+/** The filled area covers the hatch; every trace but the peak, its own edge, lies on a casing above it. */
+function drawTraces(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void {
+  const { now, pinned, stands, frame, y, corner } = view;
   const bold = { colour: theme.ink, width: pens.now };
   const thin = { colour: theme.ink, width: pens.thin };
-  for (const line of [now.mean, ...now.coldest, now.peak, ...stands])
-    strokeCasing(context, line, theme.sheet);
-  drawLimits(context, frame, y, corner.window, theme);
+  const dashed = { colour: theme.pinned, width: pens.pinned, dash: [...pens.pinnedDash] };
+  strokeCasing(context, now.peak, theme.sheet);
   fillOut(context, view, theme);
+  for (const line of [now.mean, ...now.coldest, ...stands]) strokeCasing(context, line, theme.sheet);
+  for (const line of pinned ? [pinned.peak, ...pinned.coldest] : [])
+    casedLine(context, line, dashed, theme.sheet);
+  drawLimits(context, frame, y, corner.window, theme);
   strokeLine(context, now.mean, thin);
   for (const line of now.coldest) strokeLine(context, line, bold);
   strokeLine(context, now.peak, bold);

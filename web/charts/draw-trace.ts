@@ -37,10 +37,11 @@ function shadeBraking(
 
 function drawTemperatures(context: CanvasRenderingContext2D, view: TraceView, theme: ChartTheme): void {
   const { frame, y, corner, face, cheek, pinned } = view;
-  for (const line of [pinned, cheek, face]) strokeCasing(context, line, theme.sheet);
-  drawLimits(context, frame, y, corner.window, theme);
+  strokeCasing(context, face, theme.sheet);
   context.fillStyle = theme.hot;
   areaAbove(context, face, y.of(corner.window.facePeak_K), frame.left, frame.left + frame.width);
+  for (const line of [pinned, cheek]) strokeCasing(context, line, theme.sheet);
+  drawLimits(context, frame, y, corner.window, theme);
   strokeLine(context, pinned, { colour: theme.pinned, width: pens.pinned, dash: [...pens.pinnedDash] });
   strokeLine(context, cheek, { colour: theme.ink, width: pens.thin });
   strokeLine(context, face, { colour: theme.ink, width: pens.now });

@@ -11,7 +11,7 @@ export function hatch(
 ): void {
   const { left, top, width, height } = box;
   if (width <= 0 || height <= 0) return;
-  const step = pitch * Math.SQRT2;
+  const step = crossed ? pitch : pitch * Math.SQRT2; // crossed lines are told apart along the edge
   context.beginPath();
   for (let at = step / 2; at < width + height; at += step) {
     const [enter, leave] = [Math.max(0, at - height), Math.min(at, width)];

@@ -1,9 +1,7 @@
-import type { CornerResult, Lap, StintResult, Stop, Track } from '../../engine/index.ts';
-import { levelNumber } from '../display/format.ts';
+import type { CornerResult, Lap, StintResult, Track } from '../../engine/index.ts';
 import type { Point } from './columns.ts';
-import { distanceScale } from './distance-scale.ts';
-import { firstFree, type Box } from './place-labels.ts';
-import { textWidth } from './text-width.ts';
+import { distanceScale, type DistanceScale } from './distance-scale.ts';
+import { hottestLabels, type MapLabel } from './map-labels.ts';
 
 export interface MapPoint extends Point {
   distance_m: number;
@@ -16,17 +14,7 @@ export interface MapView {
   labels: MapLabel[];
 }
 
-export interface MapLabel {
-  text: string;
-  isHot: boolean;
-  from: Point;
-  to: Point;
-  x: number;
-  y: number;
-}
-
 const SIDE_PX = 14;
-const LABELS = 3;
 const LINE_PX = 17;
 
 export function mapView(
@@ -38,10 +26,14 @@ export function mapView(
 ): MapView | null {
   const line = outlineIn(result.track, width, height);
   if (!line) return null;
+  const along = distanceScale(result.clock, lap, result.track.length_m, [0, result.track.length_m]);
+  const stops = corner.stops
+    .filter((stop) => stop.lap === lap.lap)
+    .map((stop) => ({ stop, at: placeAt(line, along.distanceOf(stop.end_s)) }));
   return {
     line,
-    face_K: faceAlong(result, corner, lap, line),
-    labels: hottest(line, corner, lap, width, height),
+    face_K: faceAlong(corner, lap, line, along),
+    labels: hottestLabels(stops, line, corner.window.facePeak_K, { width, height }),
   };
 }
 
@@ -70,14 +62,8 @@ function extent(values: Float64Array): [number, number] {
 }
 
 /** One walk along samples and outline together. */
-function faceAlong(
-  { clock, track }: StintResult,
-  corner: CornerResult,
-  lap: Lap,
-  line: MapPoint[],
-): Float64Array {
+function faceAlong(corner: CornerResult, lap: Lap, line: MapPoint[], along: DistanceScale): Float64Array {
   const face = corner.columns?.face_K;
-  const along = distanceScale(clock, lap, track.length_m, [0, track.length_m]);
   let index = lap.firstSample;
   return Float64Array.from(line, ({ distance_m }) => {
     while (index < lap.lastSample && along.xOfSample(index + 1) <= distance_m) index++;
@@ -93,66 +79,4 @@ export function placeAt(line: MapPoint[], distance_m: number): Point {
   if (!from || !to) return { x: 0, y: 0 };
   const share = (distance_m - from.distance_m) / (to.distance_m - from.distance_m || 1);
   return { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) };
-}
-
-/** The hottest corners by name and value, outside the line where there is room. */
-function hottest(
-  line: MapPoint[],
-  corner: CornerResult,
-  lap: Lap,
-  width: number,
-  height: number,
-): MapLabel[] {
-  const stops = corner.stops
-    .filter((stop) => stop.lap === lap.lap)
-    .sort((a, b) => b.peakFace_K - a.peakFace_K);
-  const labels: MapLabel[] = [];
-  const boxes: Box[] = [];
-  const middle = { x: width / 2, y: height / 2 };
-  for (const stop of stops) {
-    if (labels.length === LABELS) break;
-    const label = labelOf(stop, corner, line, middle, boxes, { width, height });
-    if (label) labels.push(label);
-  }
-  return labels;
-}
-
-function labelOf(
-  stop: Stop,
-  corner: CornerResult,
-  line: MapPoint[],
-  middle: Point,
-  boxes: Box[],
-  size: { width: number; height: number },
-): MapLabel | null {
-  const at = placeAt(line, stop.distance_m + 60);
-  const text = `${stop.place}, ${levelNumber(stop.peakFace_K)}`;
-  const width = textWidth(text, 14, true) + 4;
-  const outward = Math.atan2(at.y - middle.y, at.x - middle.x);
-  const turns = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.7, -1.7, 2.3, -2.3, Math.PI];
-  const candidates = [26, 38, 54, 72].flatMap((reach) =>
-    turns.map((turn): Box => {
-      const [dx, dy] = [Math.cos(outward + turn), Math.sin(outward + turn)];
-      const x = at.x + dx * reach;
-      const left = Math.abs(dx) < 0.4 ? x - width / 2 : dx < 0 ? x - width : x;
-      return { left, top: at.y + dy * reach - LINE_PX / 2, width, height: LINE_PX };
-    }),
-  );
-  const inside = candidates.filter(
-    (box) =>
-      box.left >= 0 && box.left + width <= size.width && box.top >= 0 && box.top + LINE_PX <= size.height,
-  );
-  const wide = inside.map((box) => ({ ...box, top: box.top - 5, height: box.height + 10 }));
-  const box = firstFree(wide, [line], boxes);
-  if (!box) return null;
-  boxes.push(box);
-  const y = box.top + box.height / 2;
-  return {
-    text,
-    isHot: stop.peakFace_K > corner.window.facePeak_K,
-    from: at,
-    to: { x: Math.min(box.left + width, Math.max(box.left, at.x)), y: y + Math.sign(at.y - y) * 8 },
-    x: box.left + width / 2,
-    y: y + 5,
-  };
 }

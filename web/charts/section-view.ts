@@ -1,3 +1,4 @@
+import type { Point } from './columns.ts';
 import type { Box } from './place-labels.ts';
 
 /** A disc in section, half of it, axis below: where its parts lie [px]. */
@@ -12,6 +13,8 @@ export interface SectionView {
   ring: Box;
   bell: string;
   axis_y: number;
+  caliperLeader: Point;
+  fluidLeader: Point;
   right: number;
 }
 
@@ -62,6 +65,8 @@ export function sectionView(width: number, kind: 'vented' | 'solid', dims: RingD
     ring,
     bell: bellPath(sides, cheek, foot),
     axis_y: foot + 46,
+    caliperLeader: { x: widths.caliper / 2, y: TOP_PX + 4 },
+    fluidLeader: { x: right + sides - widths.caliper + 3, y: TOP_PX + 24 },
     right: right + sides,
   };
 }

@@ -36,6 +36,8 @@ export const PLOT_TOP_PX = 34;
 const ABOVE_K = 150;
 const BELOW_K = 300;
 const STEP_K = 100;
+/** Room for the printed value over the highest point [K] */
+const FIGURE_K = 80;
 
 export function stintView(
   result: StintResult,
@@ -64,7 +66,9 @@ export function stintView(
 
 /** The first laps of a cold car may leave the chart at its foot: they are not what it is about. */
 function rangeOf({ window, laps }: CornerResult): [number, number] {
-  const values = laps.slice(2).flatMap((lap) => [lap.faceMax_K, lap.coldestStop_K ?? lap.faceMax_K]);
+  const values = laps
+    .slice(2)
+    .flatMap((lap) => [lap.faceMax_K + FIGURE_K, lap.coldestStop_K ?? lap.faceMax_K]);
   return steadyRange(window.bite_K - BELOW_K, window.facePeak_K + ABOVE_K, values, STEP_K);
 }
 

@@ -16,16 +16,14 @@ function emOf(letter: string): number {
   return 0.52;
 }
 
-/** Breaks words into lines no wider than a column; a part after a comma starts its own line. */
+/** Breaks words into lines no wider than a column. */
 export function wrapped(text: string, width_px: number, size_px = 14): string[] {
-  return text.split(', ').flatMap((part) => {
-    const lines: string[] = [];
-    for (const word of part.split(' ')) {
-      const last = lines.at(-1);
-      const longer = last === undefined ? word : `${last} ${word}`;
-      if (last !== undefined && textWidth(longer, size_px) <= width_px) lines[lines.length - 1] = longer;
-      else lines.push(word);
-    }
-    return lines;
-  });
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && textWidth(longer, size_px) <= width_px) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }

@@ -34,6 +34,8 @@ const GAP_PX = 10;
 const SPEED_PX = 62;
 const MARGIN_K = 75;
 const STEP_K = 50;
+/** Room for the printed value over the highest point [K] */
+const FIGURE_K = 45;
 
 export const traceHeight = (plotHeight: number): number => TRACE_TOP_PX + plotHeight + GAP_PX + SPEED_PX + 22;
 
@@ -54,7 +56,8 @@ export function traceView(
   const cheek_K = corner.columns?.cheek_K ?? face_K;
   const { bite_K, facePeak_K } = corner.window;
   const samples = face_K.subarray(lap.firstSample, lap.lastSample + 1);
-  const [low, high] = steadyRange(bite_K - MARGIN_K, facePeak_K + MARGIN_K, samples, STEP_K);
+  const reach = [Math.min(...samples), Math.max(...samples) + FIGURE_K];
+  const [low, high] = steadyRange(bite_K - MARGIN_K, facePeak_K + MARGIN_K, reach, STEP_K);
   const y = valueScale(low, high, frame.top + plotHeight, frame.top);
   const speedY = valueScale(0, result.topSpeed_mps * 1.08, speedFrame.top + SPEED_PX, speedFrame.top);
   const line = (values: Float64Array, scale: ValueScale): Point[] =>

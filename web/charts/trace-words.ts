@@ -1,12 +1,12 @@
 import type { StintResult } from '../../engine/index.ts';
 import { kelvins, level, levelNumber } from '../display/format.ts';
+import type { Point } from './columns.ts';
 import { isNarrow } from './lap-scale.ts';
-import { firstFree, keepApart, spreadLabels, type Box } from './place-labels.ts';
-import type { Word } from './stint-words.ts';
+import { lettering, LINE_PX, placesIn } from './lettering.ts';
+import { keepApart, spreadLabels } from './place-labels.ts';
 import { textWidth } from './text-width.ts';
 import type { TraceStop, TraceView } from './trace-view.ts';
-
-const LINE_PX = 17;
+import type { Word } from './word.ts';
 
 /** Names of the corners on top; where they crowd, those after a hard stop stay. */
 export function cornerNames({ x, stops }: TraceView, result: StintResult): Word[] {
@@ -14,13 +14,14 @@ export function cornerNames({ x, stops }: TraceView, result: StintResult): Word[
   const labels = result.track.corners.map(({ name, at_m }) => {
     const stop = stops.find((each) => each.stop.place === name);
     const isHard = hard.has(name);
-    const width = textWidth(name, 14, isHard);
+    const text = isHard ? name : (name.match(/\d+$/)?.[0] ?? name);
+    const width = textWidth(text, 14, isHard);
     const middle = stop ? (stop.left + stop.right) / 2 : x.xAt(at_m);
-    return { name, isHard, width, x: Math.min(x.right - width / 2, Math.max(x.left + width / 2, middle)) };
+    return { text, isHard, width, x: Math.min(x.right - width / 2, Math.max(x.left + width / 2, middle)) };
   });
   const order = [...labels.filter((label) => label.isHard), ...labels.filter((label) => !label.isHard)];
-  return keepApart(order, 6).map((label) => ({
-    text: label.name,
+  return keepApart(order, 5).map((label) => ({
+    text: label.text,
     x: label.x,
     y: 15,
     anchor: 'middle',
@@ -29,52 +30,42 @@ export function cornerNames({ x, stops }: TraceView, result: StintResult): Word[
 }
 
 /** Peaks and starts of the stops, most telling first, each only where it has room. */
-export function traceWords(view: TraceView): Word[] {
-  const { frame, corner, stops, face } = view;
-  const words: Word[] = [];
-  const boxes: Box[] = stops
-    .filter(({ stop }) => stop.hard)
-    .map(({ start }) => ({ left: start.x - 6, top: start.y - 6, width: 12, height: 12 }));
-  const add = (text: string, tone: Word['tone'], places: { x: number; y: number }[]): void => {
-    const width = textWidth(text, 14, true) + 2;
-    const inside = places
-      .map(({ x, y }) => ({ left: x - width / 2, top: y - LINE_PX / 2, width, height: LINE_PX }))
-      .filter(
-        (box) =>
-          box.left >= frame.left && box.left + width <= frame.left + frame.width && box.top >= frame.top,
-      );
-    const box = firstFree(inside, [face], boxes);
-    if (!box) return;
-    boxes.push(box);
-    words.push({ text, tone, x: box.left + width / 2, y: box.top + 13, anchor: 'middle' });
-  };
+export function traceWords(view: TraceView, width: number): Word[] {
+  const { frame, corner, stops, face, y } = view;
   const { facePeak_K, bite_K } = corner.window;
+  const hard = stops.filter(({ stop }) => stop.hard).sort((a, b) => a.stop.startFace_K - b.stop.startFace_K);
+  const rings = hard.map(({ start }) => ({ left: start.x - 6, top: start.y - 6, width: 12, height: 12 }));
+  const { words, add } = lettering(frame, [face], rings);
+  for (const each of hard) add(levelNumber(each.stop.startFace_K), 'bold', aroundStart(each));
   const byPeak = [...stops].sort((a, b) => b.stop.peakFace_K - a.stop.peakFace_K);
-  const hard = [...stops].filter(({ stop }) => stop.hard);
-  for (const each of hard.sort((a, b) => a.stop.startFace_K - b.stop.startFace_K)) {
-    add(levelNumber(each.stop.startFace_K), 'bold', aroundStart(each));
-  }
-  for (const { stop, peak } of byPeak.filter((each) => each.stop.hard || each.stop.peakFace_K > facePeak_K)) {
-    const over_K = stop.peakFace_K - facePeak_K;
-    const text =
-      over_K > 0 ? `${levelNumber(stop.peakFace_K)}, +${kelvins(over_K)}` : levelNumber(stop.peakFace_K);
-    const y = Math.max(frame.top + 11, peak.y - 14);
-    const places = [y, y - 12, y + 10].flatMap((at) =>
-      [0, 12, -12, 26, -26].map((dx) => ({ x: peak.x + dx, y: at })),
-    );
-    add(text, over_K > 0 ? 'hot' : 'bold', places);
+  for (const each of byPeak.filter(({ stop }) => stop.hard || stop.peakFace_K > facePeak_K)) {
+    const over_K = each.stop.peakFace_K - facePeak_K;
+    const figure = levelNumber(each.stop.peakFace_K);
+    if (over_K > 0) add(`${figure}, +${kelvins(over_K)}`, 'hot', aroundPeak(each));
+    else add(figure, 'bold', aroundPeak(each));
   }
   const coldest = hard[0];
   if (coldest) {
     const margin_K = coldest.stop.startFace_K - bite_K;
-    const y = (coldest.start.y + view.y.of(bite_K)) / 2 + 4;
     const text = margin_K < 0 ? `\u2212${kelvins(margin_K)}` : kelvins(margin_K);
-    add(text, 'ink', [{ x: coldest.start.x + textWidth(text) / 2 + 10, y }]);
+    add(text, 'ink', [
+      { x: coldest.start.x + textWidth(text) / 2 + 10, y: (coldest.start.y + y.of(bite_K)) / 2 + 4 },
+    ]);
+  }
+  if (isNarrow(width)) {
+    add('too hot', 'bold', placesIn(frame, frame.top, y.of(facePeak_K)));
+    add('too cold', 'bold', placesIn(frame, y.of(bite_K), frame.top + frame.height));
   }
   return words;
 }
 
-function aroundStart({ start }: TraceStop): { x: number; y: number }[] {
+function aroundPeak({ peak }: TraceStop): Point[] {
+  return [-14, -24, -4, 6].flatMap((dy) =>
+    [0, 12, -12, 26, -26, 44, -44, 56].map((dx) => ({ x: peak.x + dx, y: peak.y + dy })),
+  );
+}
+
+function aroundStart({ start }: TraceStop): Point[] {
   return [
     { x: start.x - 20, y: start.y + 14 },
     { x: start.x - 24, y: start.y + 20 },

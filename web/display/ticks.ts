@@ -28,6 +28,12 @@ export function distanceTicks(length_m: number): Tick[] {
   }));
 }
 
+/** "10 min", "45 s": how long the car stands. */
+export const stopTime = (duration_s: number): string =>
+  duration_s < 60
+    ? `${String(Math.round(duration_s))}\u00a0s`
+    : `${String(Math.round(duration_s / 60))}\u00a0min`;
+
 function marks(low: number, high: number, step: number): number[] {
   const first = Math.ceil(low / step - 1e-9);
   const count = Math.floor(high / step + 1e-9) - first + 1;
