@@ -29,7 +29,7 @@ export function checkScenario(input: unknown): Parsed {
 
 function toProblem(issue: v.BaseIssue<unknown>): Problem {
   const key = (issue.path ?? []).map((part) => String(part.key)).join('.');
-  return problem(key, issue.input, issue.message, hintFor(key, issue.input));
+  return problem(key, issue.input, expectedBy(issue), hintFor(key, issue.input));
 }
 
 /** The usual slips: kelvin or Fahrenheit for Celsius, a share for a percentage and the other way round. */
@@ -42,3 +42,7 @@ function hintFor(key: string, value: unknown): string {
   if (max === 1 && value > 1 && value <= 100) return 'a percentage? give a share from 0 to 1';
   return '';
 }
+
+/** Every field states its own range as its message; only an object in the wrong place has none. */
+const expectedBy = (issue: v.BaseIssue<unknown>): string =>
+  issue.type === 'loose_object' ? 'an object' : issue.message;

@@ -147,9 +147,7 @@ function doubtProblems(scenario: Scenario): Problem[] {
     const likely = valueAt(scenario, key);
     if (typeof likely !== 'number' || !isLeaf(key))
       return [problem(`doubt.${key}`, key, 'the key of a number of the scenario')];
-    const ordered = range.low <= likely && likely <= range.high;
-    return ordered
-      ? []
-      : [problem(`doubt.${key}`, `${range.low} to ${range.high}`, `a range around the value, ${likely}`)];
+    const ordered = range.low <= range.high;
+    return ordered ? [] : [problem(`doubt.${key}.low`, range.low, `at most high, ${range.high}`)];
   });
 }
