@@ -82,7 +82,7 @@ export const stintSchema = v.looseObject({
     'Keep speed and heat of the unchanged scenario while air and blanking change',
   ),
   out_lap_pace: quantity('Pace of the out-lap', [0.3, 1], 'Share of the push-lap grip that is used'),
-  in_lap_pace: quantity('Pace of the in-lap', [0.3, 1], 'Share of the push-lap grip that is used'),
+  in_lap_pace: quantity('Pace of the in-lap', [0.2, 1], 'Share of the push-lap grip that is used'),
   safety_car_kmh: quantity('Safety-car speed', [40, 250, 5], 'Highest speed behind the safety car'),
   pit_kmh: quantity('Pit lane speed', [20, 120, 5], 'Where the out-lap starts and the in-lap ends'),
   phases: v.pipe(
