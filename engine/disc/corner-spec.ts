@@ -48,5 +48,18 @@ export interface CornerSpec {
   leakArea_m2: number;
 }
 
-/** Radius at which the pads rub on the whole: the middle of the swept ring [m] */
+/**
+ * Radius at which the pads rub on the whole: the middle of the swept ring.
+ *
+ *     r = (D_o + D_i) / 4
+ *
+ * @remarks
+ * For uniform wear. Source: Limpert, Brake Design and Safety, ch. 2 (from memory).
+ *
+ * @param disc - the disc
+ * @returns effective radius [m]
+ *
+ * @example
+ * effectiveRadius({ outer_m: 0.38, inner_m: 0.256 }) // => 0.159
+ */
 export const effectiveRadius = (disc: DiscSpec): number => (disc.outer_m + disc.inner_m) / 4;

@@ -36,9 +36,15 @@ export function enthalpyTable(name: MaterialName): EnthalpyTable {
  *
  *     h(T) by the piecewise linear table, the exact inverse of what the stepper uses
  *
+ * @remarks
+ * Source: definition of enthalpy, ∫c dT from 220 K; of a constant c it is c (T − 220 K).
+ *
  * @param table - the material's table
  * @param temperature_K - temperature [K]
  * @returns specific enthalpy [J/kg]
+ *
+ * @example
+ * enthalpyAt(enthalpyTable('steel'), 320) // => 49000.0
  */
 export function enthalpyAt(table: EnthalpyTable, temperature_K: number): number {
   const T = table.temperature_K;
@@ -77,11 +83,7 @@ function build(material: Material): EnthalpyTable {
 }
 
 /** A property of a material between the entries of its table; its end values beyond them. */
-export function valueAtTemperature(
-  material: Material,
-  values: readonly number[],
-  temperature_K: number,
-): number {
+function valueAtTemperature(material: Material, values: readonly number[], temperature_K: number): number {
   const T = material.temperature_K;
   const next = T.findIndex((entry) => entry >= temperature_K);
   if (next === 0) return values[0]!;

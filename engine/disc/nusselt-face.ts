@@ -37,7 +37,7 @@ export function nusseltRotatingDisc(Re: number): number {
  * @returns mean Nusselt number h D/k [-]
  *
  * @example
- * nusseltPassingAir(22020) // => 171.4
+ * nusseltPassingAir(22020) // => 171.26
  */
 export function nusseltPassingAir(Re: number): number {
   return Math.max(0.7 * Re ** 0.55, 0.04 * Re ** 0.8);

@@ -78,7 +78,7 @@ export function conductanceWarmingAir(flow_WpK: number, wall_WpK: number): numbe
  * @returns fin efficiency [-]
  *
  * @example
- * efficiencyVane(100, 0.18, 0.0085) // => 0.9740
+ * efficiencyVane(100, 0.18, 0.0085) // => 0.9741
  */
 export function efficiencyVane(h: number, kt: number, half_m: number): number {
   const mL = Math.sqrt((2 * h) / kt) * half_m;

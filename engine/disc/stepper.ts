@@ -89,7 +89,21 @@ export function nodeTemperatures({ enthalpy_J, tables }: Stepper): Float64Array 
   });
 }
 
-/** Heat in the corner, recomputed from temperatures [J]. */
+/**
+ * Heat in the corner, recomputed from the temperatures of its nodes.
+ *
+ *     H = Σ m h(T)
+ *
+ * @remarks
+ * Source: definition of enthalpy; zero where the tables of the materials begin, at 220 K.
+ *
+ * @param stepper - the corner; only its network is read
+ * @param temperatures_K - temperature of each node [K]
+ * @returns enthalpy of all nodes [J]
+ *
+ * @example
+ * storedHeat({ network: { mass_kg: [2], material: ['steel'] } }, [320]) // => 98000.0
+ */
 export function storedHeat({ network }: Stepper, temperatures_K: Float64Array): number {
   return temperatures_K.reduce(
     (sum, T, i) => sum + network.mass_kg[i]! * enthalpyAt(enthalpyTable(network.material[i]!), T),
