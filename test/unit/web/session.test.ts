@@ -1,0 +1,105 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { RunReply, RunRequest } from '../../../engine/index.ts';
+import { Session } from '../../../web/state/session.svelte.ts';
+import { sampleResult } from '../../support/sample-result.ts';
+
+const tick = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+const result = sampleResult({ samplesPerLap: 40 });
+
+describe('the session', () => {
+  let asked: RunRequest[];
+  let reply: (request: RunRequest) => RunReply;
+  let session: Session;
+
+  beforeEach(async () => {
+    asked = [];
+    reply = ({ id }) => ({ id, kind: 'result', result, elapsed_ms: 1 });
+    const run = (request: RunRequest): Promise<RunReply> => {
+      asked.push(request);
+      return Promise.resolve(reply(request));
+    };
+    session = new Session(
+      () => ({ run, close: () => undefined }),
+      () => () => undefined,
+    );
+    await tick();
+  });
+
+  it('opens with the default stint and its picture', () => {
+    expect(session.scenario.name).toBe('Twenty laps of Sorrelby');
+    expect(session.shown?.scenario).toBe(session.scenario);
+  });
+
+  it('never mutates a scenario', () => {
+    const before = session.scenario;
+    session.change({ 'blanking_pct.front': 31 }, 'front blanking');
+    expect(before.blanking_pct.front).toBe(70);
+    expect(session.scenario.blanking_pct.front).toBe(31);
+  });
+
+  it('refuses a bad value, says what was expected and changes nothing', () => {
+    const before = session.scenario;
+    expect(session.change({ 'blanking_pct.front': 120 }, 'front blanking')[0]?.expected).toBe('0 to 100');
+    expect(session.scenario).toBe(before);
+    expect(asked).toHaveLength(1);
+  });
+
+  it('keeps the last good picture when a run fails, and says so', async () => {
+    const before = session.shown;
+    reply = ({ id }) => ({ id, kind: 'failure', message: 'the root has no bracket' });
+    session.change({ 'conditions.ambient_C': 30 }, 'ambient');
+    await tick();
+    expect(session.shown).toBe(before);
+    expect(session.complaints).toEqual([
+      'The stint could not be computed: the root has no bracket. The last good picture stays.',
+    ]);
+  });
+
+  it('shows problems that the engine found, one line each', async () => {
+    const problems = [{ key: 'stint.laps', value: '2', expected: 'at least 5', hint: '' }];
+    reply = ({ id }) => ({ id, kind: 'problems', problems });
+    session.change({ 'stint.laps': 21 }, 'laps');
+    await tick();
+    expect(session.complaints).toEqual(['stint.laps: expected at least 5, got 2']);
+  });
+
+  it('undoes one drag as one step', () => {
+    for (const share of [60, 50, 40]) session.change({ 'blanking_pct.front': share }, 'front blanking');
+    session.settle();
+    session.undo();
+    expect(session.scenario.blanking_pct.front).toBe(70);
+    session.redo();
+    expect(session.scenario.blanking_pct.front).toBe(40);
+  });
+
+  it('brings brakes, window and shipped blanking along with another car', () => {
+    session.chooseCar('light');
+    expect(session.scenario.brakes.rear.duct).toBeNull();
+    expect(session.scenario.blanking_pct.front).toBe(55);
+    expect(session.undoName).toBe('car');
+  });
+
+  it('leaves a trace behind when a circuit is chosen', () => {
+    const ramp = Array.from({ length: 60 }, (_, i) => i + 1);
+    const trace = { name: 'log.csv', time_s: ramp, distance_m: ramp, speed_kmh: ramp };
+    expect(session.driveTrace(trace)).toEqual([]);
+    expect(session.scenario.trace?.name).toBe('log.csv');
+    session.chooseCircuit('slow');
+    expect(session.scenario.trace).toBeNull();
+  });
+
+  it('refuses a trace that goes back in time and changes nothing', () => {
+    const ramp = Array.from({ length: 60 }, (_, i) => i + 1);
+    const trace = { name: 'log.csv', time_s: ramp.toReversed(), distance_m: ramp, speed_kmh: ramp };
+    expect(session.driveTrace(trace)[0]?.key).toBe('trace.time_s.1');
+    expect(session.scenario.trace).toBeNull();
+  });
+
+  it('holds a pinned run while the scenario goes on', async () => {
+    session.pin();
+    session.change({ 'blanking_pct.front': 31 }, 'front blanking');
+    await tick();
+    expect(session.pinned?.scenario.blanking_pct.front).toBe(70);
+    expect(session.shown?.scenario.blanking_pct.front).toBe(31);
+  });
+});

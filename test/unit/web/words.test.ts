@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { defaultScenario } from '../../../engine/scenario/library.ts';
+import { withChanges } from '../../../engine/scenario/override.ts';
+import { refusal, typedNumber } from '../../../web/controls/typed-number.ts';
+import { clockTime, decimal, kelvins, level, percent } from '../../../web/display/format.ts';
+import {
+  blankingValueText,
+  conditionsLine,
+  lapVerdict,
+  marginWords,
+  stintTitle,
+} from '../../../web/display/headings.ts';
+import { sampleResult } from '../../support/sample-result.ts';
+import { corner } from '../../support/verdicts.ts';
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('numbers in print', () => {
+  it('round a disc temperature to 5 °C', () => {
+    expect(plain(level(273.15 + 682))).toBe('680 °C');
+    expect(plain(level(273.15 + 683))).toBe('685 °C');
+  });
+
+  it('keep a difference in kelvin, without its sign', () => {
+    expect(plain(kelvins(-32.4))).toBe('32 K');
+    expect(plain(kelvins(0.3))).toBe('less than 1 K');
+  });
+
+  it('use a true minus and never write minus nought', () => {
+    expect(decimal(-12)).toBe('\u221212');
+    expect(decimal(-0.2)).toBe('0');
+  });
+
+  it('write a time as minutes and seconds', () => {
+    expect(clockTime(96.44, 1)).toBe('1:36.4');
+    expect(clockTime(59.96, 1)).toBe('1:00.0');
+    expect(clockTime(65)).toBe('1:05');
+  });
+
+  it('part a number from its unit by a space that does not break', () => {
+    expect(percent(70)).toBe('70\u00a0%');
+  });
+});
+
+describe('a typed number', () => {
+  it.each([
+    ['60', 60],
+    ['60 %', 60],
+    ['12,5', 12.5],
+    [' \u22125 °C', -5],
+    ['.5', 0.5],
+    ['', null],
+    ['sixty', null],
+    ['6 0x', null],
+    ['1e3', null],
+    ['1.2.3', null],
+  ])('"%s" is %d', (text, value) => {
+    expect(typedNumber(text, text.includes('%') ? '%' : '°C')).toBe(value);
+  });
+
+  it('that is nonsense is answered with the range and what stays', () => {
+    expect(refusal('0 to 100 %', 'abc', '70 %')).toBe('Expected 0 to 100 %, got “abc”. 70 % stays.');
+    expect(refusal('0 to 100 %', ' ', '70 %')).toContain('got nothing');
+  });
+});
+
+describe('headings', () => {
+  it('tell on how many of the counted laps the limit is passed', () => {
+    const front = sampleResult({ cooling: 0.35 }).corners[0]!;
+    expect(front.verdict.status).toBe('hot');
+    expect(plain(stintTitle(front))).toMatch(
+      /^Front face passes its 650 °C limit on (all|\w+ of) .*counted laps$/,
+    );
+  });
+
+  it('give the margin of a row of cells', () => {
+    expect(plain(marginWords(corner('front')))).toBe('inside, 43 K to spare, swing 108 K');
+    expect(plain(marginWords(corner('front', { status: 'hot', hotMargin_K: -12 })))).toBe(
+      '12 K too hot, swing 108 K',
+    );
+  });
+
+  it('tell a screen reader what a blanking means', () => {
+    const front = sampleResult({ cooling: 0.9 }).corners[0]!;
+    expect(plain(blankingValueText(32, front))).toMatch(
+      /^32 percent blanked, 68 percent open; front \d+ °C to \d+ °C, [a-z ]+$/,
+    );
+    expect(blankingValueText(32, undefined)).toBe('32 percent blanked, 68 percent open');
+  });
+
+  it('put the verdict on a lap in words', () => {
+    const lap = sampleResult().corners[0]!.laps[10]!;
+    expect(lapVerdict({ ...lap, in: null })).toBe('not counted');
+    expect(lapVerdict({ ...lap, in: true })).toBe('in');
+    expect(lapVerdict({ ...lap, in: false, aboveFacePeak_s: 2, belowBite: 0 })).toBe('out: too hot');
+    expect(lapVerdict({ ...lap, in: false, aboveFacePeak_s: 2, belowBite: 1 })).toBe(
+      'out: too hot and too cold',
+    );
+  });
+
+  it('name the day', () => {
+    const scenario = withChanges(defaultScenario(), { 'conditions.wet': true, 'traffic.gap_m': 8 });
+    expect(plain(conditionsLine(scenario))).toBe('wet, 26 °C, 210 m, 8 m behind');
+  });
+});
