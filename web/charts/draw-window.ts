@@ -1,7 +1,7 @@
 import type { Box } from './place-labels.ts';
 import type { ChartTheme } from './theme.ts';
 import type { ValueScale } from './value-scale.ts';
-import { hatch, PITCH_PX, ruling } from './hatch.ts';
+import { crossHatch, PITCH_PX, ruling } from './hatch.ts';
 
 export interface Limits {
   bite_K: number;
@@ -23,7 +23,7 @@ export function drawWindow(
   const [hot, cold] = [inside(y.of(limits.facePeak_K)), inside(y.of(limits.bite_K))];
   context.fillStyle = theme.sheet;
   context.fillRect(left, top, width, height);
-  hatch(context, { left, top, width, height: hot - top }, { colour: theme.ink, pitch });
+  crossHatch(context, { left, top, width, height: hot - top }, theme.ink, pitch);
   ruling(context, { left, top: cold, width, height: bottom - cold }, theme.ink, pitch);
 }
 

@@ -3,23 +3,34 @@ import type { Box } from './place-labels.ts';
 /** Pitch of a hatch on the screen [px] */
 export const PITCH_PX = 6;
 
-/** Hatching as in a section drawing: lines at 45 degrees, one way or crossed, cut at the box without a clip. */
-export function hatch(
-  context: CanvasRenderingContext2D,
-  box: Box,
-  { colour, pitch = PITCH_PX, crossed = true }: { colour: string; pitch?: number; crossed?: boolean },
-): void {
-  const { left, top, width, height } = box;
-  if (width <= 0 || height <= 0) return;
-  const step = crossed ? pitch : pitch * Math.SQRT2; // crossed lines are told apart along the edge
-  context.beginPath();
+type Stroke = [fromX: number, fromY: number, toX: number, toY: number];
+
+/**
+ * Lines at 45 degrees over a box, cut at its sides by reckoning: no clip, no pattern tile to blur at odd densities.
+ * They hang from the box's top left corner, so that a box that grows does not move them.
+ */
+function slanted({ left, top, width, height }: Box, step: number, isMirrored = false): Stroke[] {
+  const strokes: Stroke[] = [];
   for (let at = step / 2; at < width + height; at += step) {
     const [enter, leave] = [Math.max(0, at - height), Math.min(at, width)];
-    context.moveTo(left + enter, top + at - enter);
-    context.lineTo(left + leave, top + at - leave);
-    if (!crossed) continue;
-    context.moveTo(left + width - enter, top + at - enter);
-    context.lineTo(left + width - leave, top + at - leave);
+    const x = (along: number): number => (isMirrored ? left + width - along : left + along);
+    strokes.push([x(enter), top + at - enter, x(leave), top + at - leave]);
+  }
+  return strokes;
+}
+
+/** Cross-hatch: the area past a hot limit. */
+export function crossHatch(
+  context: CanvasRenderingContext2D,
+  box: Box,
+  colour: string,
+  pitch = PITCH_PX,
+): void {
+  if (box.width <= 0 || box.height <= 0) return;
+  context.beginPath();
+  for (const [fromX, fromY, toX, toY] of [...slanted(box, pitch), ...slanted(box, pitch, true)]) {
+    context.moveTo(fromX, fromY);
+    context.lineTo(toX, toY);
   }
   context.strokeStyle = colour;
   context.lineWidth = 0.6;
@@ -36,4 +47,13 @@ export function ruling(context: CanvasRenderingContext2D, box: Box, colour: stri
   context.strokeStyle = colour;
   context.lineWidth = 0.6;
   context.stroke();
+}
+
+/** Section hatch of a cut part, as the path of an SVG drawing. */
+export function sectionHatch(box: Box, pitch = PITCH_PX): string {
+  if (box.width <= 0 || box.height <= 0) return '';
+  const short = (value: number): string => value.toFixed(1);
+  return slanted(box, pitch * Math.SQRT2)
+    .map(([fromX, fromY, toX, toY]) => `M${short(fromX)} ${short(fromY)}L${short(toX)} ${short(toY)}`)
+    .join('');
 }

@@ -15,7 +15,7 @@ export function lapNumbers(x: LapScale, cursor_s: number): LapNumber[] {
   const here = cellAt(x, cursor_s);
   const isShown = (cell: LapCell): boolean =>
     cell === here ||
-    ((step === 1 || cell.lap.lap % step === 0 || cell.lap.lap === 1) &&
+    ((cell.lap.lap % step === (step === 2 ? 1 : 0) || cell.lap.lap === 1) &&
       (!here || Math.abs(cell.middle - here.middle) >= ROOM_PX));
   return x.laps
     .filter(isShown)
@@ -23,5 +23,5 @@ export function lapNumbers(x: LapScale, cursor_s: number): LapNumber[] {
 }
 
 /** The lap under way at a time, or none while the car stands. */
-export const cellAt = (x: LapScale, at_s: number): LapCell | undefined =>
+const cellAt = (x: LapScale, at_s: number): LapCell | undefined =>
   x.laps.find(({ start_s, end_s }) => at_s >= start_s && at_s < end_s);

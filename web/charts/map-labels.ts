@@ -29,6 +29,8 @@ const LABELS = 3;
 const LINE_PX = 17;
 /** Bare road beside a label [px] */
 const CLEAR_PX = 6;
+/** From the middle of the road to its edge [px] */
+const ROAD_PX = 7;
 const REACHES_PX = [26, 36, 48, 64, 84];
 /** Directions to try, turned from straight outward [rad] */
 const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.7, -1.7, 2.3, -2.3, 3.1];
@@ -78,7 +80,7 @@ function freeBox(at: Point, width: number, road: Point[], taken: Box[], size: Si
 /** A leader may touch the road where it starts and nowhere else. */
 function isClear({ from, to }: { from: Point; to: Point }, road: Point[]): boolean {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  for (let along = 2.5 * CLEAR_PX; along <= length; along += CLEAR_PX) {
+  for (let along = 1.5 * CLEAR_PX; along <= length; along += CLEAR_PX) {
     const x = from.x + ((to.x - from.x) * along) / length;
     const y = from.y + ((to.y - from.y) * along) / length;
     if (road.some((point) => Math.abs(point.x - x) < CLEAR_PX && Math.abs(point.y - y) < CLEAR_PX))
@@ -93,5 +95,7 @@ function leader(at: Point, { left, top, width, height }: Box): Pick<MapLabel, 'f
   const to = beside
     ? { x: at.x < left ? left - 2 : left + width + 2, y: middle }
     : { x: Math.min(left + width - 8, Math.max(left + 8, at.x)), y: middle + Math.sign(at.y - middle) * 9 };
-  return { from: at, to, x: left + width / 2, y: middle + 5 };
+  const length = Math.hypot(to.x - at.x, to.y - at.y) || 1;
+  const from = { x: at.x + ((to.x - at.x) * ROAD_PX) / length, y: at.y + ((to.y - at.y) * ROAD_PX) / length };
+  return { from, to, x: left + width / 2, y: middle + 5 };
 }

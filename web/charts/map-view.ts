@@ -7,7 +7,7 @@ export interface MapPoint extends Point {
   distance_m: number;
 }
 
-/** The outline of the circuit laid into a box, north up, with the face temperature at each of its points. */
+/** The outline of the circuit laid into a box, with the face temperature at each of its points. */
 export interface MapView {
   line: MapPoint[];
   face_K: Float64Array;
@@ -15,7 +15,8 @@ export interface MapView {
 }
 
 const SIDE_PX = 14;
-const LINE_PX = 17;
+/** Orientations tried over half a turn. */
+const TURNS = 12;
 
 export function mapView(
   result: StintResult,
@@ -37,19 +38,33 @@ export function mapView(
   };
 }
 
+/** Turned so that the circuit fills its box best: an outline that starts at a line has no north. */
 function outlineIn({ outline }: Track, width: number, height: number): MapPoint[] | null {
   if (!outline || outline.x_m.length < 2) return null;
-  const { x_m, y_m, distance_m } = outline;
-  const [west, east] = extent(x_m);
-  const [south, north] = extent(y_m);
-  const side = { x: Math.max(SIDE_PX, width * 0.1), y: SIDE_PX + LINE_PX };
-  const scale = Math.min((width - 2 * side.x) / (east - west), (height - 2 * side.y) / (north - south));
-  const [left, top] = [(width - (east - west) * scale) / 2, (height - (north - south) * scale) / 2];
-  return Array.from(x_m, (x, i) => ({
-    x: left + (x - west) * scale,
-    y: top + (north - (y_m[i] ?? 0)) * scale,
-    distance_m: distance_m[i] ?? 0,
+  const room = { x: width - 2 * Math.max(SIDE_PX, width * 0.1), y: height - 2 * (SIDE_PX + 8) };
+  const turns = Array.from({ length: TURNS }, (_, i) => turned(outline, (i * Math.PI) / TURNS, room));
+  const { x, y, scale } = turns.reduce((best, each) => (each.scale > best.scale * 1.02 ? each : best));
+  const [west, east] = extent(x);
+  const [north, south] = extent(y);
+  const [left, top] = [(width - (east - west) * scale) / 2, (height - (south - north) * scale) / 2];
+  return Array.from(outline.distance_m, (distance_m, i) => ({
+    x: left + ((x[i] ?? 0) - west) * scale,
+    y: top + ((y[i] ?? 0) - north) * scale,
+    distance_m,
   }));
+}
+
+/** Coordinates with y downward, and the scale at which they fit the room. */
+function turned(
+  { x_m, y_m }: NonNullable<Track['outline']>,
+  turn: number,
+  room: Point,
+): { x: Float64Array; y: Float64Array; scale: number } {
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const x = x_m.map((each, i) => each * cos - (y_m[i] ?? 0) * sin);
+  const y = x_m.map((each, i) => -each * sin - (y_m[i] ?? 0) * cos);
+  const [[west, east], [north, south]] = [extent(x), extent(y)];
+  return { x, y, scale: Math.min(room.x / (east - west), room.y / (south - north)) };
 }
 
 function extent(values: Float64Array): [number, number] {

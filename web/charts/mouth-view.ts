@@ -9,12 +9,6 @@ export const edgeOf = (blanking_pct: number, width_px: number): number => (blank
 export const blankingAt = (x: number, width_px: number): number =>
   Math.min(100, Math.max(0, Math.round((x / width_px) * 100)));
 
-export interface Dimension {
-  from: number;
-  to: number;
-  text: string;
-}
-
 /** "77 mm blanked" and "33" under the mouth; a part too short for its figure goes without. */
 export function dimensions(width_mm: number, blanking_pct: number): [blanked: string, open: string] {
   const blanked = (width_mm * blanking_pct) / 100;

@@ -1,4 +1,5 @@
 import type { LapScale } from './lap-scale.ts';
+import { keepApart } from './place-labels.ts';
 import { textWidth } from './text-width.ts';
 
 /** One heading above the laps: a run of laps of one kind, split where counting starts. */
@@ -30,7 +31,7 @@ export function phaseChain(x: LapScale): PhaseLink[] {
     }
     before = key;
   }
-  return links.map(({ names, ...link }) => ({ ...link, text: fitting(names, link) }));
+  return withoutCrowding(links.map(({ names, ...link }) => ({ ...link, text: fitting(names, link) })));
 }
 
 function namesOf(kind: 'out' | 'push' | 'safety' | 'in', counted: boolean, isRestart: boolean): string[] {
@@ -42,4 +43,14 @@ function namesOf(kind: 'out' | 'push' | 'safety' | 'in', counted: boolean, isRes
 
 function fitting(names: string[], { left, right, counted }: PhaseLink): string {
   return names.find((name) => textWidth(name, 14, counted) <= right - left + 4) ?? '';
+}
+
+/** A short name may stand out over its link, but not into the next name: counted laps keep theirs. */
+function withoutCrowding(links: PhaseLink[]): PhaseLink[] {
+  const named = links
+    .filter(({ text }) => text !== '')
+    .map((link) => ({ link, x: (link.left + link.right) / 2, width: textWidth(link.text, 14, link.counted) }))
+    .sort((a, b) => Number(b.link.counted) - Number(a.link.counted));
+  const kept = new Set(keepApart(named, 3).map(({ link }) => link));
+  return links.map((link) => (kept.has(link) ? link : { ...link, text: '' }));
 }

@@ -41,8 +41,8 @@ export function stintWords(view: StintView, width: number): Word[] {
   for (const figure of stintFigures(view)) add(figure.text, figure.tone, figure.places);
   const [hot, cold] = [y.of(corner.window.facePeak_K), y.of(corner.window.bite_K)];
   if (isNarrow(width)) {
-    add('face peak', 'ink', along(now.peak));
-    add('coldest', 'ink', along(now.coldest.flat()));
+    add('face peak', 'ink', along(now.peak, [-14, -22, 14, 20]));
+    add('coldest', 'ink', along(now.coldest.flat(), [14, 20, -14, -22]));
   }
   add('too hot', 'bold', placesIn(frame, frame.top, hot));
   add('window', 'bold', placesIn(frame, hot, cold));
@@ -52,6 +52,6 @@ export function stintWords(view: StintView, width: number): Word[] {
 }
 
 /** A narrow chart names its lines beside them, where they run flat enough. */
-function along(line: Point[]): Point[] {
-  return [14, -14, 20, -22, 26].flatMap((dy) => line.map(({ x, y }) => ({ x, y: y + dy })));
+function along(line: Point[], offsets: number[]): Point[] {
+  return offsets.flatMap((dy) => line.map(({ x, y }) => ({ x, y: y + dy })));
 }

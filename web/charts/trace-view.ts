@@ -1,7 +1,7 @@
 import type { CornerResult, Lap, StintResult, Stop } from '../../engine/index.ts';
 import { traceLine, type Point } from './columns.ts';
 import { distanceScale, type DistanceScale } from './distance-scale.ts';
-import { isNarrow, lapFrame } from './lap-scale.ts';
+import { lapFrame } from './lap-scale.ts';
 import type { Box } from './place-labels.ts';
 import type { PinnedRun } from './stint-view.ts';
 import { steadyRange, valueScale, type ValueScale } from './value-scale.ts';
@@ -29,7 +29,7 @@ export interface TraceStop {
   peak: Point;
 }
 
-export const TRACE_TOP_PX = 24;
+const TRACE_TOP_PX = 24;
 const GAP_PX = 10;
 const SPEED_PX = 62;
 const MARGIN_K = 75;
@@ -49,7 +49,7 @@ export function traceView(
 ): TraceView {
   const [left, right] = lapFrame(width);
   const { clock, track } = result;
-  const x = distanceScale(clock, lap, track.length_m, [left, right - (isNarrow(width) ? 6 : 0)]);
+  const x = distanceScale(clock, lap, track.length_m, [left, right]);
   const frame = { left, top: TRACE_TOP_PX, width: x.right - left, height: plotHeight };
   const speedFrame = { ...frame, top: frame.top + plotHeight + GAP_PX, height: SPEED_PX };
   const face_K = corner.columns?.face_K ?? new Float64Array();
