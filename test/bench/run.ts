@@ -1,0 +1,91 @@
+/**
+ * How fast the page answers a hand, on the built page in Chromium: the time of a whole stint in the worker, and the gaps
+ * between frames while the front blanking is dragged for five seconds. Prints a table and gates nothing: machines are noisy.
+ */
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { chromium, type Page } from '@playwright/test';
+import { build, preview } from 'vite';
+import { defaultScenario } from '../../engine/scenario/library.ts';
+import { withChanges } from '../../engine/scenario/override.ts';
+import { chromiumArgs, findBrowser } from '../browser/find-browser.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const DRAG_MS = 5000;
+// as text: the runner's compiler would add a helper to the function that the page does not have
+const RECORD_FRAMES =
+  'window.frames = []; requestAnimationFrame(function note(now) { frames.push(now); requestAnimationFrame(note); })';
+
+await build({ configFile: `${root}vite.config.ts`, logLevel: 'error' });
+const server = await preview({
+  configFile: `${root}vite.config.ts`,
+  preview: { port: 0 },
+  logLevel: 'error',
+});
+const address = server.resolvedUrls?.local[0] ?? '';
+const browser = await chromium.launch({ executablePath: await findBrowser(), args: chromiumArgs });
+try {
+  const page = await browser.newPage({ viewport: { width: 1360, height: 800 } });
+  await page.goto(address);
+  await page.getByRole('slider', { name: 'Front blanking' }).waitFor();
+  const stints = await workerTimes(page);
+  const gaps = await dragGaps(page);
+  const table = [
+    row('20-lap stint, both axles, in the worker [ms]', stints),
+    row('gap between frames in a drag [ms]', gaps),
+  ];
+  process.stdout.write(`${['measure'.padEnd(46) + '  median   99th    max      n', ...table].join('\n')}\n`);
+} finally {
+  await browser.close();
+  await server.close();
+}
+
+/** Asks a worker of its own, as the page does, for the default stint at a hundred blankings. */
+async function workerTimes(page: Page): Promise<number[]> {
+  const script = readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+  const scenarios = Array.from({ length: 100 }, (_, i) =>
+    withChanges(defaultScenario(), { 'blanking_pct.front': i }),
+  );
+  return page.evaluate(
+    async ({ script, scenarios }) => {
+      const worker = new Worker(`./assets/${script}`, { type: 'module' });
+      const times: number[] = [];
+      for (const scenario of scenarios) {
+        const value = { id: times.length, scenario, driven: null };
+        const argumentList = [{ type: 'RAW', value }];
+        const reply = new Promise<{ value: { elapsed_ms: number } }>((resolve) => {
+          worker.onmessage = (event: MessageEvent<{ value: { elapsed_ms: number } }>) => resolve(event.data);
+        });
+        worker.postMessage({ id: String(times.length), type: 'APPLY', path: ['run'], argumentList });
+        times.push((await reply).value.elapsed_ms);
+      }
+      worker.terminate();
+      return times.slice(10);
+    },
+    { script, scenarios },
+  );
+}
+
+/** Moves the mouse to and fro on the slider and records every frame. */
+async function dragGaps(page: Page): Promise<number[]> {
+  const box = await page.getByRole('slider', { name: 'Front blanking' }).boundingBox();
+  if (!box) throw new Error('bench: no slider');
+  const y = box.y + box.height / 2;
+  const xAt = (share: number): number => box.x + box.width * share;
+  await page.evaluate(RECORD_FRAMES);
+  await page.mouse.move(xAt(0.7), y);
+  await page.mouse.down();
+  const start_ms = Date.now();
+  for (let i = 0; Date.now() - start_ms < DRAG_MS; i++)
+    await page.mouse.move(xAt(0.5 + 0.4 * Math.sin(i / 12)), y);
+  await page.mouse.up();
+  const frames = await page.evaluate(() => (window as unknown as { frames: number[] }).frames);
+  return frames.slice(1).map((now, i) => now - (frames[i] ?? now));
+}
+
+function row(name: string, values: number[]): string {
+  const sorted = values.toSorted((a, b) => a - b);
+  const at = (share: number): string =>
+    (sorted[Math.floor(share * (sorted.length - 1))] ?? NaN).toFixed(1).padStart(8);
+  return `${name.padEnd(46)}${at(0.5)}${at(0.99)}${at(1)}${String(values.length).padStart(7)}`;
+}
