@@ -9,6 +9,7 @@
  * Second order whatever J leaves out (here: how h moves with temperature, and the wheelhouse's warmth).
  * Source: Verwer, Spee, Blom & Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456 (from memory; order tested).
  */
+import type { CornerColumns } from './columns.ts';
 import type { ConductanceMap } from './conductance-map.ts';
 import type { LapSteps } from './lap-input.ts';
 import { NODE, NODES, PARENT } from './network.ts';
@@ -17,18 +18,6 @@ import { BOOK, type Stepper } from './stepper.ts';
 
 const GAMMA = 1 - Math.SQRT1_2;
 const { rim, bell, caliper, padFace, face, wall } = NODE;
-
-/** Where the corner's temperatures go: one column a watched place, filled from `first` on. */
-export interface Trace {
-  face_K: Float64Array;
-  cheek_K: Float64Array;
-  wall_K: Float64Array;
-  rim_K: Float64Array;
-  bell_K: Float64Array;
-  pad_K: Float64Array;
-  caliper_K: Float64Array;
-  fluid_K: Float64Array;
-}
 
 const k1 = new Float64Array(NODES);
 const k2 = new Float64Array(NODES);
@@ -42,7 +31,7 @@ export function driveLap(
   lap: LapSteps,
   share: number,
   map: ConductanceMap,
-  out: Trace | null,
+  out: CornerColumns | null,
   first: number,
 ): void {
   const { enthalpy_J: H, booked_J: booked, network } = s;
@@ -130,7 +119,7 @@ function book(booked: Float64Array, dt: number, k: Float64Array): void {
 }
 
 /** Temperatures at the end of a step into the columns. */
-export function record(s: Stepper, out: Trace, sample: number): void {
+export function record(s: Stepper, out: CornerColumns, sample: number): void {
   lookUp(s, s.enthalpy_J);
   let mean = 0;
   for (let i = face; i <= wall; i++) mean += s.network.cheekShare[i - face]! * T[i]!;

@@ -28,7 +28,7 @@ export const NODE = {
 export const NODES = 14;
 /** Parent of each node; the wall is the root. */
 export const PARENT = Int32Array.from([10, 13, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, -1]);
-export const CHEEK_NODES = NODE.wall - NODE.face + 1;
+const CHEEK_NODES = NODE.wall - NODE.face + 1;
 /** Each gap between cheek nodes is this much wider than the one before it, counted from the face [-] */
 const GRADING = 1.4;
 /** Depth of the pad that follows the rubbed surface within a stop [m] */

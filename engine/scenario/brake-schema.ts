@@ -128,7 +128,7 @@ export const ductSchema = v.looseObject({
   leak_cm2: quantity('Leak', [0, 120, 1], 'Gap between backing plate and disc, hub and upright'),
 });
 
-export const windowSchema = v.looseObject({
+const windowSchema = v.looseObject({
   bite_C: quantity('Bite', [0, 1000, 5], 'Lowest face temperature at the start of a hard stop'),
   face_peak_C: quantity('Face peak', [100, 1400, 5], 'Highest face temperature'),
   bulk_C: quantity('Bulk', [100, 1400, 5], 'Highest mean temperature of the cheek'),

@@ -2,13 +2,13 @@
 import * as v from 'valibot';
 
 /** What the page, the command and the documents need to know about one field. */
-export type FieldInfo = {
+export interface FieldInfo {
   label: string;
   meaning: string;
   min?: number;
   max?: number;
   step?: number;
-};
+}
 
 type Range = readonly [min: number, max: number, step?: number];
 
@@ -18,7 +18,7 @@ export const quantity = (label: string, range: Range, meaning: string) =>
     v.number(`${range[0]} to ${range[1]}`),
     v.minValue(range[0], `${range[0]} to ${range[1]}`),
     v.maxValue(range[1], `${range[0]} to ${range[1]}`),
-    v.metadata(info(label, meaning, range)),
+    v.metadata({ ...info(label, meaning, range) }),
   );
 
 /** A whole number within a range, both ends included. */
@@ -28,7 +28,7 @@ export const count = (label: string, range: Range, meaning: string) =>
     v.integer(`a whole number, ${range[0]} to ${range[1]}`),
     v.minValue(range[0], `a whole number, ${range[0]} to ${range[1]}`),
     v.maxValue(range[1], `a whole number, ${range[0]} to ${range[1]}`),
-    v.metadata(info(label, meaning, range)),
+    v.metadata({ ...info(label, meaning, range) }),
   );
 
 export const flag = (label: string, meaning: string) =>

@@ -42,7 +42,7 @@ export function layOver(base: unknown, over: unknown): unknown {
 
 /** The schema of one field, or undefined when the scenario has no such key. */
 function schemaAt(key: string): AnySchema | undefined {
-  let at: AnySchema | undefined = scenarioSchema as unknown as AnySchema;
+  let at: AnySchema | undefined = scenarioSchema;
   for (const part of key.split('.')) {
     while (at?.wrapped) at = at.wrapped;
     if (at?.type === 'array') at = /^\d+$/.test(part) ? at.item : undefined;
@@ -67,17 +67,4 @@ export function fieldAt(key: string): FieldInfo | undefined {
   let at = schemaAt(key);
   while (at?.wrapped) at = at.wrapped;
   return at?.pipe?.find((step) => step.type === 'metadata')?.metadata;
-}
-
-/** Every dotted key of the schema that names a single value, lists left out. */
-export function leafKeys(): string[] {
-  const walk = (schema: AnySchema | undefined, prefix: string): string[] => {
-    let at = schema;
-    while (at?.wrapped) at = at.wrapped;
-    if (at?.entries) {
-      return Object.entries(at.entries).flatMap(([k, inner]) => walk(inner, prefix ? `${prefix}.${k}` : k));
-    }
-    return isLeaf(prefix) ? [prefix] : [];
-  };
-  return walk(scenarioSchema as unknown as AnySchema, '');
 }

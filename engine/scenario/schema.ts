@@ -1,11 +1,11 @@
 /** The scenario: one JSON object that holds everything a stint's temperatures depend on. Units are in the keys. */
 import * as v from 'valibot';
-import { brakeSchema } from './brake-schema.ts';
+import { brakeSchema, type ductSchema } from './brake-schema.ts';
 import { carSchema, driverSchema } from './car-schema.ts';
 import { quantity, text } from './field.ts';
 import { circuitSchema, conditionsSchema, stintSchema, traceSchema, trafficSchema } from './stint-schema.ts';
 
-export const SCENARIO_VERSION = 1;
+const SCENARIO_VERSION = 1;
 
 const blanking = (label: string) => quantity(label, [0, 100, 1], 'Share of the mouth that is covered');
 
@@ -67,6 +67,6 @@ export const scenarioSchema = v.looseObject({
 
 export type Scenario = v.InferOutput<typeof scenarioSchema>;
 export type Brake = v.InferOutput<typeof brakeSchema>;
-export type Duct = v.InferOutput<typeof import('./brake-schema.ts').ductSchema>;
+export type Duct = v.InferOutput<typeof ductSchema>;
 export type Circuit = v.InferOutput<typeof circuitSchema>;
 export type Phase = Scenario['stint']['phases'][number];

@@ -1,5 +1,5 @@
 /** What each lap did to one corner: extremes, hard stops, time above the limit. */
-import type { Trace } from '../disc/kernel.ts';
+import type { CornerColumns } from '../disc/columns.ts';
 import type { Brake } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
 import type { Passage, StintModel } from './compile.ts';
@@ -8,7 +8,7 @@ import type { Axle, Clock, LapSummary, Stop, WindowLimits } from './result.ts';
 
 export interface Watched {
   model: StintModel;
-  trace: Trace;
+  trace: CornerColumns;
   clock: Clock;
   window: WindowLimits;
   axle: Axle;

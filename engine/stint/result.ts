@@ -1,5 +1,9 @@
 /** What a run of a stint gives. SI and kelvin; the page converts for the eye. Typed arrays are transferred, not copied. */
 
+import type { CornerColumns } from '../disc/columns.ts';
+
+export type { CornerColumns };
+
 export type LapKind = 'out' | 'push' | 'safety' | 'in';
 
 /** One driven lap on the common clock. */
@@ -34,23 +38,6 @@ export interface Clock {
   speed_mps: Float64Array;
   /** Power of all four brakes over the step that ends here [W] */
   brakePower_W: Float64Array;
-}
-
-/** Temperatures of one corner, one entry a sample [K]. */
-export interface CornerColumns {
-  /** rubbed face */
-  face_K: Float64Array;
-  /** mean of the cheek ("bulk") */
-  cheek_K: Float64Array;
-  /** vane wall; the mid-plane of a solid disc */
-  wall_K: Float64Array;
-  /** outer edge, where paint sits */
-  rim_K: Float64Array;
-  bell_K: Float64Array;
-  /** rubbed side of the pad */
-  pad_K: Float64Array;
-  caliper_K: Float64Array;
-  fluid_K: Float64Array;
 }
 
 /** A braking phase of one lap. */

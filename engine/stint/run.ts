@@ -1,5 +1,6 @@
 /** Runs a compiled stint: every corner through every lap, then the books, the judgement and the notices. */
-import { driveLap, record, type Trace } from '../disc/kernel.ts';
+import type { CornerColumns } from '../disc/columns.ts';
+import { driveLap, record } from '../disc/kernel.ts';
 import { createStepper, nodeTemperatures, storedHeat, BOOK, type Stepper } from '../disc/stepper.ts';
 import { outlineOf } from '../circuit/outline.ts';
 import { judge, windowOf } from './judge.ts';
@@ -42,7 +43,7 @@ function runCorner(
   const { axle, side, brake } = corner.corner;
   const stepper = createStepper(corner.spec, corner.start, corner.emissivity);
   const start_J = storedHeat(stepper, nodeTemperatures(stepper));
-  const trace = newTrace(model.samples);
+  const trace = newColumns(model.samples);
   record(stepper, trace, 0);
   let sample = 0;
   for (const passage of model.passages) {
@@ -92,7 +93,7 @@ function ledgerOf(stepper: Stepper, start_J: number): Ledger {
 const highest = (column: Float64Array): number =>
   column.reduce((top, value) => (value > top ? value : top), -Infinity);
 
-function newTrace(samples: number): Trace {
+function newColumns(samples: number): CornerColumns {
   const column = (): Float64Array => new Float64Array(samples);
   return {
     face_K: column(),

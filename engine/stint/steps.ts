@@ -9,7 +9,7 @@ import type { Motion } from './motion.ts';
 /** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
 const FIRST_S = 0.03;
 const GROWTH = 1.5;
-const LONGEST_ON_S = 0.3;
+const LONGEST_ON_S = 0.15;
 const LONGEST_OFF_S = 2;
 
 /** Mean power of all four brakes above which the pads count as pressed [W] */

@@ -65,7 +65,7 @@ export function summarise(result: StintResult): StintRecord {
 }
 
 /** The corner of an axle that an engineer must watch: the one with the higher face peak. */
-export function hotterOf({ corners }: StintResult, axle: 'front' | 'rear'): CornerResult {
+function hotterOf({ corners }: StintResult, axle: 'front' | 'rear'): CornerResult {
   const [first, second] = corners.filter((corner) => corner.axle === axle);
   if (!first) throw new Error(`no corner: ${axle}`);
   return second && second.facePeak_K > first.facePeak_K ? second : first;

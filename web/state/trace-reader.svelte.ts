@@ -1,9 +1,10 @@
 /** A trace file on its way in: read in a worker of its own, shown as understood, taken or refused by the person. */
 import type { EngineDoor } from '../../engine/index.ts';
-import type { ReadTrace } from './trace-to-scenario.ts';
 
 /** Larger files are refused before they are read [bytes] */
 const LARGEST = 50e6;
+
+type ReadTrace = Extract<Awaited<ReturnType<EngineDoor['readTrace']>>, { ok: true }>;
 
 interface ReaderDoor {
   readTrace: EngineDoor['readTrace'];

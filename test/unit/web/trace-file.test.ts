@@ -3,7 +3,7 @@ import { checkScenario } from '../../../engine/scenario/parse.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { readTrace } from '../../../engine/circuit/read-trace.ts';
 import { TraceReader } from '../../../web/state/trace-reader.svelte.ts';
-import { traceOf } from '../../../web/state/trace-to-scenario.ts';
+import { tracePart } from '../../../engine/scenario/trace-part.ts';
 
 const speed_mps = new Float64Array(100).fill(20);
 const ramp = (step: number): Float64Array => Float64Array.from({ length: 100 }, (_, i) => i * step);
@@ -13,17 +13,17 @@ const good = ['Time,Speed', 's,km/h', ...rows].join('\n');
 
 describe('a lap from a file', () => {
   it('gets the distance that its time and speed make', () => {
-    const trace = traceOf('log.csv', { speed_mps, time_s: ramp(0.1) });
+    const trace = tracePart('log.csv', { speed_mps, time_s: ramp(0.1) });
     expect(trace.distance_m.at(-1)).toBeCloseTo(198);
     expect(trace.speed_kmh[0]).toBeCloseTo(72);
   });
 
   it('gets the time that its distance and speed make', () => {
-    expect(traceOf('log.csv', { speed_mps, distance_m: ramp(2) }).time_s.at(-1)).toBeCloseTo(9.9);
+    expect(tracePart('log.csv', { speed_mps, distance_m: ramp(2) }).time_s.at(-1)).toBeCloseTo(9.9);
   });
 
   it('is a trace that the scenario accepts', () => {
-    const trace = traceOf('log.csv', { speed_mps, distance_m: ramp(2) });
+    const trace = tracePart('log.csv', { speed_mps, distance_m: ramp(2) });
     expect(checkScenario({ ...defaultScenario(), trace }).ok).toBe(true);
   });
 });
