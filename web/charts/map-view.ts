@@ -17,6 +17,7 @@ export interface MapView {
 const SIDE_PX = 14;
 /** Orientations tried over half a turn. */
 const TURNS = 12;
+const SKETCH_POINTS = 130;
 
 export function mapView(
   result: StintResult,
@@ -34,7 +35,7 @@ export function mapView(
   return {
     line,
     face_K: faceAlong(corner, lap, line, along),
-    labels: hottestLabels(stops, line, corner.window.facePeak_K, { width, height }),
+    labels: hottestLabels(stops, thinned(line), corner.window.facePeak_K, { width, height }),
   };
 }
 
@@ -42,32 +43,49 @@ export function mapView(
 function outlineIn({ outline }: Track, width: number, height: number): MapPoint[] | null {
   if (!outline || outline.x_m.length < 2) return null;
   const room = { x: width - 2 * Math.max(SIDE_PX, width * 0.1), y: height - 2 * (SIDE_PX + 8) };
-  const turns = Array.from({ length: TURNS }, (_, i) => turned(outline, (i * Math.PI) / TURNS, room));
-  const { x, y, scale } = turns.reduce((best, each) => (each.scale > best.scale * 1.02 ? each : best));
-  const [west, east] = extent(x);
-  const [north, south] = extent(y);
-  const [left, top] = [(width - (east - west) * scale) / 2, (height - (south - north) * scale) / 2];
-  return Array.from(outline.distance_m, (distance_m, i) => ({
-    x: left + ((x[i] ?? 0) - west) * scale,
-    y: top + ((y[i] ?? 0) - north) * scale,
-    distance_m,
-  }));
+  const sketch = thinned(Array.from(outline.x_m, (x, i) => ({ x, y: outline.y_m[i] ?? 0 })));
+  const fits = Array.from({ length: TURNS }, (_, i) => fitOf(sketch, (i * Math.PI) / TURNS, room));
+  const fit = fits.reduce((best, each) => (each.scale > best.scale * 1.02 ? each : best));
+  return Array.from(outline.distance_m, (distance_m, i) => {
+    const { x, y } = turned({ x: outline.x_m[i] ?? 0, y: outline.y_m[i] ?? 0 }, fit.turn);
+    return {
+      x: width / 2 + (x - fit.middle.x) * fit.scale,
+      y: height / 2 + (y - fit.middle.y) * fit.scale,
+      distance_m,
+    };
+  });
 }
 
-/** Coordinates with y downward, and the scale at which they fit the room. */
-function turned(
-  { x_m, y_m }: NonNullable<Track['outline']>,
-  turn: number,
-  room: Point,
-): { x: Float64Array; y: Float64Array; scale: number } {
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const x = x_m.map((each, i) => each * cos - (y_m[i] ?? 0) * sin);
-  const y = x_m.map((each, i) => -each * sin - (y_m[i] ?? 0) * cos);
-  const [[west, east], [north, south]] = [extent(x), extent(y)];
-  return { x, y, scale: Math.min(room.x / (east - west), room.y / (south - north)) };
+/** Few enough points to try many things with, near enough for lettering. */
+function thinned<T>(line: T[]): T[] {
+  const step = Math.max(1, Math.floor(line.length / SKETCH_POINTS));
+  return line.filter((_, i) => i % step === 0);
 }
 
-function extent(values: Float64Array): [number, number] {
+/** y goes up on the ground and down on the screen. */
+const turned = ({ x, y }: Point, turn: number): Point => ({
+  x: x * Math.cos(turn) - y * Math.sin(turn),
+  y: -x * Math.sin(turn) - y * Math.cos(turn),
+});
+
+interface Fit {
+  turn: number;
+  scale: number;
+  middle: Point;
+}
+
+function fitOf(sketch: Point[], turn: number, room: Point): Fit {
+  const points = sketch.map((point) => turned(point, turn));
+  const [west, east] = extent(points.map(({ x }) => x));
+  const [north, south] = extent(points.map(({ y }) => y));
+  return {
+    turn,
+    scale: Math.min(room.x / (east - west), room.y / (south - north)),
+    middle: { x: (west + east) / 2, y: (north + south) / 2 },
+  };
+}
+
+function extent(values: number[]): [number, number] {
   let [low, high] = [Infinity, -Infinity];
   for (const value of values) {
     low = Math.min(low, value);

@@ -38,7 +38,7 @@ export function traceWords(view: TraceView, width: number): Word[] {
   const { words, add } = lettering(frame, [face], rings);
   for (const each of hard) add(levelNumber(each.stop.startFace_K), 'bold', aroundStart(each));
   const byPeak = [...stops].sort((a, b) => b.stop.peakFace_K - a.stop.peakFace_K);
-  for (const each of byPeak.filter(({ stop }) => stop.hard || stop.peakFace_K > facePeak_K)) {
+  for (const each of byPeak.filter(({ stop }, i) => stop.hard || (i === 0 && stop.peakFace_K > facePeak_K))) {
     const over_K = each.stop.peakFace_K - facePeak_K;
     const figure = levelNumber(each.stop.peakFace_K);
     if (over_K > 0) add(`${figure}, +${kelvins(over_K)}`, 'hot', aroundPeak(each));
@@ -61,7 +61,7 @@ export function traceWords(view: TraceView, width: number): Word[] {
 
 function aroundPeak({ peak }: TraceStop): Point[] {
   return [-14, -24, -4, 6].flatMap((dy) =>
-    [0, 12, -12, 26, -26, 44, -44, 56].map((dx) => ({ x: peak.x + dx, y: peak.y + dy })),
+    [0, 12, -12, 26, -26, 44, -44].map((dx) => ({ x: peak.x + dx, y: peak.y + dy })),
   );
 }
 
