@@ -1,0 +1,43 @@
+import { expect, test } from './fixtures.ts';
+import { openSheet } from './sheet.ts';
+
+test.beforeEach(async ({ page }) => {
+  await page.addInitScript(() => {
+    const started: Worker[] = [];
+    const Native = window.Worker;
+    Object.assign(window, { started });
+    window.Worker = class extends Native {
+      constructor(url: string | URL, options?: WorkerOptions) {
+        super(url, options);
+        started.push(this);
+      }
+    };
+  });
+});
+
+const workers = (): Worker[] => (window as unknown as { started: Worker[] }).started;
+
+test('one warm worker serves every change', async ({ page }) => {
+  const { slider, sentence } = await openSheet(page);
+  for (const share of ['20', '40', '60']) await slider('Front blanking').fill(share);
+  await expect(sentence).toContainText(/60\s%/);
+  expect(await page.evaluate(`(${workers.toString()})().length`)).toBe(1);
+});
+
+test('a worker that is killed is started again and the run repeated', async ({ page }) => {
+  const { slider, sentence } = await openSheet(page);
+  await page.evaluate(`(${workers.toString()})()[0].terminate()`);
+  await slider('Front blanking').fill('33');
+  await expect(sentence).toContainText(/33\s%/, { timeout: 20_000 });
+  expect(await page.evaluate(`(${workers.toString()})().length`)).toBe(2);
+});
+
+test('a worker that breaks while it computes is started again at once', async ({ page }) => {
+  const { slider, sentence } = await openSheet(page);
+  await page.evaluate(`{
+    const worker = (${workers.toString()})()[0];
+    worker.postMessage = () => worker.dispatchEvent(new ErrorEvent('error', { message: 'broken', cancelable: true }));
+  }`);
+  await slider('Front blanking').fill('34');
+  await expect(sentence).toContainText(/34\s%/, { timeout: 3_000 });
+});
