@@ -14,7 +14,9 @@ export type Parsed = { ok: true; scenario: Scenario } | { ok: false; problems: P
  */
 export function parseScenario(input: unknown): Parsed {
   if (!isTree(input)) return { ok: false, problems: [problem('scenario', input, 'a JSON object')] };
-  return checkScenario(layOver(defaultScenario(), input));
+  const base = defaultScenario();
+  // doubts belong to one car: those of the default car are no gap to fill in another's
+  return checkScenario(layOver('doubt' in input ? { ...base, doubt: {} } : base, input));
 }
 
 /** Checks a scenario that is complete already, such as one made by an override. */
