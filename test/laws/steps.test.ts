@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { createStepper, nodeTemperatures } from '../../engine/disc/stepper.ts';
+import { defaultScenario } from '../../engine/scenario/library.ts';
+import { cornersOf, specOf } from '../../engine/stint/corners.ts';
+import { drivenSlab, evenSteps, stillMap } from '../support/bare-slab.ts';
+import { shipped } from '../support/shipped.ts';
+import { driven } from '../support/stints.ts';
+
+describe('half the step', () => {
+  it.each(shipped)('moves no face peak of a lap of %s by more than 1 K', (_, scenario) => {
+    const usual = driven(scenario);
+    const finer = driven(scenario, { stepScale: 0.5 });
+    usual.corners.forEach((one, c) =>
+      one.laps.forEach(({ lap, faceMax_K }, i) => {
+        const moved = Math.abs(finer.corners[c]!.laps[i]!.faceMax_K - faceMax_K);
+        expect(moved, `${one.axle}, lap ${lap}`).toBeLessThanOrEqual(1);
+      }),
+    );
+  });
+});
+
+const filled = (value: number): Float64Array => new Float64Array(2).fill(value);
+
+/** Order at which the temperatures of all nodes close in on those of far shorter steps, over two halvings. */
+function orderOf(temperatures: (stepScale: number) => Float64Array): number {
+  const exact = temperatures(1 / 64);
+  const error = (scale: number): number => Math.hypot(...temperatures(scale).map((T, i) => T - exact[i]!));
+  return Math.log2(error(1) / error(1 / 4)) / 2;
+}
+
+describe('the error falls with the step at second order', () => {
+  const spec = specOf(cornersOf(defaultScenario())[0]!.brake, defaultScenario().car.loaded_radius_m);
+  const start = { disc_K: 700, pad_K: 600, caliper_K: 380 };
+  const hold = { ...stillMap(12, 25), rim: filled(1), bell: filled(2), caliper: filled(2) };
+  const smooth = {
+    at: (t: number) => 4e5 * Math.sin((Math.PI * t) / 4) ** 2,
+    sum: (t: number) => 2e5 * (t - (2 / Math.PI) * Math.sin((Math.PI * t) / 2)),
+  };
+  const rest = { at: () => 0, sum: () => 0 };
+
+  it.each([
+    ['while the heat of one stop rises and falls smoothly', 4, smooth],
+    ['while it cools', 120, rest],
+  ])('%s', (_, span_s, power) => {
+    const order = orderOf((scale) => {
+      const stepper = createStepper(spec, start, 1);
+      drivenSlab(stepper, evenSteps(span_s, 40 / scale, power), hold);
+      return nodeTemperatures(stepper);
+    });
+    expect(order).toBeGreaterThan(1.7);
+  });
+});

@@ -1,0 +1,124 @@
+/** A corner stripped to one cheek: no air, no pads, no bell, no radiation; what it is made of stays. */
+import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
+import { WALLS } from '../../engine/disc/conductance-map.ts';
+import type { CornerSpec } from '../../engine/disc/corner-spec.ts';
+import { driveLap, type Trace } from '../../engine/disc/kernel.ts';
+import type { LapSteps } from '../../engine/disc/lap-input.ts';
+import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
+
+/** Grey iron at 20 °C as the engine has it [W/(m K), kg/m³, J/(kg K)] */
+export const IRON = { k: 53, density: 7200, c: 460 };
+export const DIFFUSIVITY = IRON.k / (IRON.density * IRON.c);
+/** Small heat from here keeps the iron's properties at their values for 20 °C [K] */
+export const ROOM_K = 293.15;
+/** Next to nothing: a mass or area of zero would have no temperature. */
+const TRACE = 1e-9;
+
+export interface Slab {
+  thickness_m: number;
+  /** Heated area [m²] */
+  area_m2: number;
+}
+
+export function slabSpec({ thickness_m, area_m2 }: Slab): CornerSpec {
+  return {
+    disc: {
+      vented: false,
+      material: 'grey iron',
+      outer_m: TRACE,
+      inner_m: TRACE / 2,
+      cheek_m: thickness_m,
+      gap_m: 0,
+      vanes: 0,
+      vane_m: 0,
+      vaneStretch: 1,
+      vaneEnhancement: 1,
+      ringMass_kg: IRON.density * thickness_m * area_m2,
+      swept_m2: area_m2,
+      emissivityTrack: 0,
+      emissivityOther: 0,
+    },
+    bell: { material: 'aluminium', mass_kg: 1, joint_WpK: 0, area_m2: TRACE, hub_WpK: 0 },
+    pad: {
+      area_m2: TRACE,
+      thickness_m: 0.02,
+      plate_m: 0.006,
+      conductivity: TRACE,
+      discShare: 1,
+      drag_N: 0,
+      runningGap_m: 1,
+    },
+    caliper: { mass_kg: 1, area_m2: TRACE, piston_WpK: 0, mount_WpK: 0 },
+    fluid: { volume_m3: 1e-5, coupling_WpK: 0 },
+    wheel: {
+      crossflow: 0,
+      ductOnFace: 0,
+      still: 0,
+      covered: 0,
+      ventilation_m2: 1,
+      loadedRadius_m: 0.33,
+    },
+    leakArea_m2: 0,
+  };
+}
+
+/** Air that takes nothing, or the same from face and wall at any speed and temperature. */
+export function stillMap(face_WpK = 0, wall_WpK = 0): ConductanceMap {
+  const column = (): Float64Array => new Float64Array(2);
+  return {
+    speedStep_mps: 100,
+    speeds: 2,
+    ambient_K: ROOM_K,
+    face: new Float64Array(2 * WALLS).fill(face_WpK),
+    vane: new Float64Array(2 * WALLS).fill(wall_WpK),
+    rim: column(),
+    bell: column(),
+    caliper: column(),
+    wheelhouse: column().fill(1e12),
+    recirculated: column(),
+    faceInWheelhouse: 1,
+    sprayFace_W: column(),
+    sprayVane_W: column(),
+  };
+}
+
+export const slabAt = (slab: Slab, start_K: number): Stepper =>
+  createStepper(slabSpec(slab), { disc_K: start_K, pad_K: start_K, caliper_K: start_K }, 0);
+
+/** Equal steps of a power that is given with its exact integral from 0. */
+export function evenSteps(
+  span_s: number,
+  steps: number,
+  power: { at: (t: number) => number; sum: (t: number) => number },
+): LapSteps {
+  const dt = span_s / steps;
+  const column = (value: (t: number) => number): Float64Array =>
+    Float64Array.from({ length: steps }, (_, n) => value(n * dt));
+  const mean = (t: number): number => (power.sum(t + dt) - power.sum(t)) / dt;
+  const half = (t: number): number => (power.at(t + dt) - power.at(t)) / 2;
+  return {
+    steps,
+    dt_s: column(() => dt),
+    speed_mps: column(() => 0),
+    powerStart_W: column((t) => mean(t) - half(t)),
+    powerEnd_W: column((t) => mean(t) + half(t)),
+    pressed: new Uint8Array(steps),
+  };
+}
+
+/** Runs the steps; the columns hold one entry a step and none for the start. */
+export function drivenSlab(stepper: Stepper, lap: LapSteps, map: ConductanceMap): Trace {
+  const column = (): Float64Array => new Float64Array(lap.steps);
+  const out: Trace = {
+    face_K: column(),
+    cheek_K: column(),
+    wall_K: column(),
+    rim_K: column(),
+    bell_K: column(),
+    pad_K: column(),
+    caliper_K: column(),
+    fluid_K: column(),
+  };
+  driveLap(stepper, lap, 1, map, out, -1);
+  return out;
+}
