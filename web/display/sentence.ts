@@ -83,11 +83,15 @@ function cold({ verdict }: CornerResult, from: string): Piece[] {
   ];
 }
 
-/** Which way it would fail first, and how far that is. */
+/** Which way it would fail first, and how far that is; a short excursion is allowed and said. */
 function spare({ verdict }: CornerResult): string {
-  return verdict.hotMargin_K <= verdict.coldMargin_K
-    ? `${kelvins(verdict.hotMargin_K)} from too hot${at(verdict.hotPlace)}`
-    : `${kelvins(verdict.coldMargin_K)} from too cold${verdict.coldLimit === 'run' ? '' : before(verdict.coldPlace)}`;
+  const isHot = verdict.hotMargin_K <= verdict.coldMargin_K;
+  const margin_K = isHot ? verdict.hotMargin_K : verdict.coldMargin_K;
+  const where = isHot ? at(verdict.hotPlace) : verdict.coldLimit === 'run' ? '' : before(verdict.coldPlace);
+  const way = isHot ? 'hot' : 'cold';
+  return margin_K < 0
+    ? `briefly ${kelvins(margin_K)} too ${way}${where}`
+    : `${kelvins(margin_K)} from too ${way}${where}`;
 }
 
 function tooWide({ verdict, window }: CornerResult): string {

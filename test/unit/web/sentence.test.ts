@@ -31,6 +31,21 @@ describe('the sentence', () => {
     expect(read(nearCold)).toContain('Front 70 % blanked stays in, 12 K from too cold before turn 1.');
   });
 
+  it('says so when a limit is passed only for a moment', () => {
+    expect(read(corner('front', { hotMargin_K: -12 }))).toContain(
+      'stays in, briefly 12 K too hot at turn 3.',
+    );
+  });
+
+  it('says so when it stays in only by what the window forgives', () => {
+    expect(read(corner('front', { coldMargin_K: -12 }))).toContain(
+      'Front 70 % blanked stays in, just: one stop a lap starts 12 K too cold before turn 1 and soon bites.',
+    );
+    expect(read(corner('front', { hotMargin_K: -9 }))).toContain(
+      'stays in, just: 9 K too hot at turn 3, but only briefly.',
+    );
+  });
+
   it('lets the axle that is out lead', () => {
     expect(read(corner('front'), corner('rear', cold))).toBe(
       'Rear 50 % blanked runs too cold from lap 6, by 25 K before turn 1. ' +
