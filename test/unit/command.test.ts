@@ -1,0 +1,196 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { CornerRecord, StintRecord } from '../../engine/stint/summary.ts';
+import { root } from '../support/tree.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'stint-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function stint(...args: string[]): { status: number | null; stdout: string; stderr: string } {
+  const command = [
+    join(root, 'node_modules/tsx/dist/cli.mjs'),
+    join(root, 'engine/shell/command.ts'),
+    ...args,
+  ];
+  return spawnSync(process.execPath, command, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 });
+}
+
+function recordOf(...settings: string[]): StintRecord {
+  const { status, stdout, stderr } = stint('--json', ...settings.flatMap((setting) => ['--set', setting]));
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  return JSON.parse(stdout) as StintRecord;
+}
+
+const file = (name: string, text: string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+
+describe('--json', () => {
+  const record = recordOf();
+
+  it('prints one object with every key of the contract', () => {
+    const keys = ['name', 'axles', 'lapTime_s', 'topSpeed_kmh', 'brakeEnergyPerLap_J', 'notices'];
+    expect(Object.keys(record)).toEqual(expect.arrayContaining(keys));
+    expect(record.corners).toBeUndefined();
+  });
+
+  it.each(['front', 'rear'] as const)('has all of the %s', (axle) => {
+    const corner: CornerRecord = record.axles[axle];
+    const peaks = ['facePeak_C', 'bulkPeak_C', 'vanePeak_C', 'padPeak_C', 'caliperPeak_C', 'fluidPeak_C'];
+    const others = ['side', 'laps', 'fluidPeakAt_s', 'ledger_J', 'air', 'safeSpan_pct'];
+    expect(Object.keys(corner)).toEqual(expect.arrayContaining([...peaks, ...others]));
+    const ofLap = ['lap', 'kind', 'faceMin_C', 'faceMean_C', 'faceMax_C', 'bulkMax_C', 'coldestStop_C'];
+    const judged = ['hardStops', 'belowBite', 'aboveFacePeak_s', 'in'];
+    expect(Object.keys(corner.laps[0]!)).toEqual(expect.arrayContaining([...ofLap, ...judged]));
+    const losses = ['vaneAir', 'faceAir', 'otherAir', 'radiation', 'conducted'];
+    expect(Object.keys(corner.ledger_J).sort()).toEqual(
+      ['brakeHeat', 'stored', 'residual', ...losses].sort(),
+    );
+    const flows = ['speed_kmh', 'ductFlow_gps', 'vaneFlow_gps', 'leakFlow_gps', 'plenum_Pa'];
+    expect(Object.keys(corner.air[0]!)).toEqual(expect.arrayContaining(flows));
+    expect(corner.air.map(({ speed_kmh }) => speed_kmh)).toEqual(
+      Array.from({ length: 16 }, (_, i) => 20 * i),
+    );
+    expect(corner.side).toBe('both');
+  });
+
+  it('gives the corners apart, and the hotter one for the axle, where sides differ', () => {
+    const uneven = recordOf('blanking_pct.front_left=95');
+    expect(Object.keys(uneven.corners!).sort()).toEqual(['front_left', 'front_right']);
+    expect(uneven.axles.front.side).toBe('left');
+    expect(uneven.axles.front.facePeak_C).toBe(uneven.corners!['front_left']!.facePeak_C);
+  });
+
+  const numbersOf = (r: StintRecord): string => JSON.stringify([r.axles, r.lapTime_s, r.brakeEnergyPerLap_J]);
+
+  it.each([
+    'conditions.ambient_C=5',
+    'conditions.altitude_m=1500',
+    'conditions.wet=true',
+    'blanking_pct.front=0',
+    'blanking_pct.rear=100',
+    'blanking_pct.rear_right=0',
+    'traffic.gap_m=8',
+    'traffic.gap_s=0.5',
+    'stint.laps=8',
+  ])('%s changes the result', (setting) => {
+    expect(numbersOf(recordOf(setting))).not.toBe(numbersOf(record));
+  });
+
+  it.each(['traffic.gap_m=none', 'traffic.gap_s=none', 'stint.hold_trace=true', 'conditions.wet=false'])(
+    '%s changes nothing here',
+    (setting) => {
+      expect(numbersOf(recordOf(setting))).toBe(numbersOf(record));
+    },
+  );
+
+  it('stint.laps counts all driven laps', () => {
+    expect(recordOf('stint.laps=9').axles.front.laps.map(({ lap }) => lap)).toEqual([
+      1, 2, 3, 4, 5, 6, 7, 8, 9,
+    ]);
+  });
+
+  it('stint.hold_trace keeps speed and heat while the air changes', () => {
+    const heldRecord = recordOf('stint.hold_trace=true', 'conditions.ambient_C=40');
+    const again = recordOf('conditions.ambient_C=40');
+    expect(heldRecord.lapTime_s).toBe(record.lapTime_s);
+    expect(heldRecord.brakeEnergyPerLap_J).toBe(record.brakeEnergyPerLap_J);
+    expect(heldRecord.axles.front.facePeak_C).toBeGreaterThan(record.axles.front.facePeak_C);
+    expect(again.lapTime_s).not.toBe(record.lapTime_s);
+  });
+
+  it('reads a scenario file', () => {
+    const path = file('mine.json', JSON.stringify({ name: 'Mine', stint: { laps: 6 } }));
+    const { stdout, status } = stint(path, '--json');
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ name: 'Mine', axles: { front: { laps: { length: 6 } } } });
+  });
+
+  it('reads a trace', () => {
+    const { stdout, status } = stint('--trace', 'scenarios/traces/sorrelby-heavy.csv', '--json');
+    expect(status).toBe(0);
+    expect(Math.abs((JSON.parse(stdout) as StintRecord).lapTime_s - record.lapTime_s)).toBeLessThan(3);
+  });
+});
+
+describe('other outputs', () => {
+  it('is a table with one line a lap without --json', () => {
+    const { stdout, status } = stint();
+    expect(status).toBe(0);
+    expect(stdout.split('\n').filter((line) => / (out|push|in) /.test(line)).length).toBeGreaterThanOrEqual(
+      20,
+    );
+  });
+
+  it('--csv writes a file with a row a sample', () => {
+    const path = join(folder, 'out.csv');
+    const { stdout, status } = stint('--csv', path, '--set', 'stint.laps=4');
+    expect([status, stdout]).toEqual([0, '']);
+    const [head = '', ...rows] = readFileSync(path, 'utf8').trim().split('\n');
+    expect(head).toMatch(/^lap,time_s,distance_m,speed_kmh,brake_power_W,front_face_C,/);
+    expect(rows.length).toBeGreaterThan(400);
+    expect(rows.every((row) => row.split(',').length === head.split(',').length)).toBe(true);
+  });
+});
+
+describe('what is refused ends with 2, one line a problem on stderr, and nothing on stdout', () => {
+  it.each([
+    [
+      'an unknown key',
+      ['--set', 'conditions.ambiant_C=20'],
+      [/^conditions\.ambiant_C: expected .*, got 20$/],
+    ],
+    [
+      'a bad value',
+      ['--set', 'blanking_pct.front=140'],
+      [/^blanking_pct\.front: expected 0 to 100, got 140$/],
+    ],
+    [
+      'kelvin',
+      ['--set', 'conditions.ambient_C=295'],
+      [/^conditions\.ambient_C: expected -30 to 55, got 295 \(kelvin\?\)$/],
+    ],
+    [
+      'several at once',
+      ['--set', 'stint.laps=0', '--set', 'no.key=1', '--set', 'conditions.wet=maybe'],
+      [/^no\.key: /, /^stint\.laps: /, /^conditions\.wet: expected true or false, got 'maybe'$/],
+    ],
+    ['no value', ['--set', 'stint.laps'], [/^--set: expected key=value, got 'stint\.laps'$/]],
+    [
+      'a scenario that is not there',
+      ['missing.json'],
+      [/^missing\.json: expected a scenario file that can be read, got /],
+    ],
+    [
+      'a trace that is not there',
+      ['--trace', 'missing.csv'],
+      [/^missing\.csv: expected a trace file that can be read, got /],
+    ],
+    ['a file that is not JSON', [file('broken.json', '{')], [/broken\.json: expected JSON, got /]],
+    ['a file with a bad value', [file('bad.json', '{"stint":{"laps":0}}')], [/^stint\.laps: expected /]],
+    [
+      'a place that cannot be written',
+      ['--csv', join(folder, 'no/such/out.csv')],
+      [/expected a file that can be written, got /],
+    ],
+  ] as [string, string[], RegExp[]][])('%s', (_, args, expected) => {
+    const { status, stdout, stderr } = stint(...args);
+    const lines = stderr.trimEnd().split('\n');
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    for (const line of expected) expect(lines).toContainEqual(expect.stringMatching(line));
+    expect(lines).toHaveLength(expected.length);
+  });
+
+  it('an unknown option, with the usage', () => {
+    const { status, stdout, stderr } = stint('--jsno');
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(/^command line: .*\nusage: /);
+  });
+});

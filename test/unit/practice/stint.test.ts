@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import { defaultScenario } from '../../../engine/scenario/library.ts';
+import type { Changes } from '../../../engine/scenario/override.ts';
+import { celsius } from '../../../engine/units.ts';
+import { changed, corner, driven, held, settled, withPhases } from '../../support/stints.ts';
+
+const base = driven(defaultScenario());
+const front = settled(base, 'front');
+const rear = settled(base, 'rear');
+const heldPeak = (changes: Changes): number => settled(held(changes), 'front').faceMax_K;
+const drivenLap = (changes: Changes, axle: 'front' | 'rear' = 'front') =>
+  settled(driven(changed(changes)), axle);
+
+function expectWithin(value: number, [low, high]: readonly [number, number], what = ''): void {
+  expect(value, what).toBeGreaterThanOrEqual(low);
+  expect(value, what).toBeLessThanOrEqual(high);
+}
+
+describe('the default stint (common practice, no source)', () => {
+  it('opens with a front that is taped too far and a rear that is right', () => {
+    expectWithin(celsius(front.faceMax_K), [600, 720]);
+    expect(corner(base, 'front').verdict.status).toBe('hot');
+    expect(corner(base, 'rear').verdict.status).toBe('in');
+  });
+
+  it('has settled within 10 K by the fifth push lap', () => {
+    const settling = corner(base, 'front').laps.filter(({ kind }) => kind === 'push');
+    expect(Math.abs(settling[4]!.faceMean_K - front.faceMean_K)).toBeLessThan(10);
+    expect(front.faceMean_K - settling[0]!.faceMean_K).toBeGreaterThan(40);
+  });
+
+  it('runs the front 50 to 150 K over the rear', () => {
+    expectWithin(front.faceMax_K - rear.faceMax_K, [50, 155]);
+  });
+});
+
+describe('tape on the front under a held trace (common practice, no source)', () => {
+  const tapes = Array.from({ length: 21 }, (_, i) => 5 * i);
+  const peaks = tapes.map(
+    (pct) => heldPeak({ 'blanking_pct.front': pct }) - heldPeak({ 'blanking_pct.front': 0 }),
+  );
+  const at = (pct: number): number => peaks[pct / 5]!;
+
+  it('costs under 25 K for the first quarter and under 80 K for the first half', () => {
+    expectWithin(at(25), [0, 25]);
+    expectWithin(at(50), [0, 80]);
+  });
+
+  it('costs 80 to 330 K in all', () => expectWithin(at(100), [80, 330]));
+
+  it('never cools by any step', () => {
+    peaks
+      .slice(1)
+      .forEach((peak, i) => expect(peak, `${tapes[i + 1]} %`).toBeGreaterThanOrEqual(peaks[i]! - 0.05));
+  });
+
+  it('costs more by the quarter the further it goes', () => {
+    const quarters = [at(25), at(50) - at(25), at(75) - at(50), at(100) - at(75)];
+    expect(quarters).toEqual([...quarters].sort((a, b) => a - b));
+    expectWithin(quarters[2]!, [50, 110]);
+    expectWithin(quarters[3]!, [100, 250]);
+  });
+});
+
+describe('the day and the air (common practice, no source)', () => {
+  it('10 K hotter air makes the face peak 10 to 25 K hotter', () => {
+    expectWithin(heldPeak({ 'conditions.ambient_C': 36 }) - front.faceMax_K, [10, 25]);
+  });
+
+  it('2,000 m cost 40 to 110 K under a held trace', () => {
+    expectWithin(heldPeak({ 'conditions.altitude_m': 2000 }) - front.faceMax_K, [40, 110]);
+  });
+
+  it('2,000 m driven anew cost 10 to 60 K with an engine that breathes the thin air', () => {
+    expectWithin(drivenLap({ 'conditions.altitude_m': 2000 }).faceMax_K - front.faceMax_K, [10, 60]);
+  });
+
+  it('2,000 m driven anew cost 60 to 160 K with a boosted engine', () => {
+    const boosted = { 'car.power_follows_density': false };
+    const low = drivenLap(boosted).faceMax_K;
+    expectWithin(drivenLap({ ...boosted, 'conditions.altitude_m': 2000 }).faceMax_K - low, [60, 160]);
+  });
+
+  it('a wet track lowers the face peak by 60 to 250 K, and the lap mean as well', () => {
+    const wet = drivenLap({ 'conditions.wet': true });
+    expectWithin(front.faceMax_K - wet.faceMax_K, [60, 250]);
+    expect(wet.faceMean_K).toBeLessThan(front.faceMean_K);
+  });
+});
+
+describe('behind another car (common practice, no source)', () => {
+  it('8 m nose to tail cost 15 to 90 K, half a second 15 to 40', () => {
+    expectWithin(drivenLap({ 'traffic.gap_m': 8 }).faceMax_K - front.faceMax_K, [15, 90]);
+    expectWithin(drivenLap({ 'traffic.gap_s': 0.5 }).faceMax_K - front.faceMax_K, [15, 40]);
+  });
+
+  it('most of it is gone two laps after clear air', () => {
+    const phases = (gap_m: number | null) =>
+      withPhases(
+        [
+          { kind: 'out', laps: 1 },
+          { kind: 'push', laps: 10, gap_m },
+          { kind: 'push', laps: 4 },
+        ],
+        15,
+      );
+    const excess = (lap: number): number => {
+      const [behind, clear] = [8, null].map((gap) => corner(driven(phases(gap)), 'front').laps[lap - 1]!);
+      return behind!.faceMax_K - clear!.faceMax_K;
+    };
+    expect(excess(11)).toBeGreaterThan(20);
+    expect(excess(13)).toBeLessThan(excess(11) / 2);
+  });
+});
+
+describe('the car (common practice, no source)', () => {
+  it('40 kg of fuel cost 8 to 20 K', () => {
+    expectWithin(drivenLap({ 'car.fuel_kg': 115 }).faceMax_K - front.faceMax_K, [8, 20]);
+  });
+
+  it('two points of balance to the front move the front up and the rear down', () => {
+    const forward = { 'car.brake_balance_front': 0.66 };
+    expectWithin(drivenLap(forward).faceMax_K - front.faceMax_K, [10, 25]);
+    expectWithin(rear.faceMax_K - drivenLap(forward, 'rear').faceMax_K, [10, 32]);
+  });
+});
+
+describe('hoses and leaks (common practice, no source)', () => {
+  const over = (changes: Changes, from: Changes): number =>
+    heldPeak({ ...from, ...changes }) - heldPeak(from);
+
+  it('a lost hose of two costs 50 to 100 K on an open mouth', () => {
+    expectWithin(over({ 'brakes.front.duct.hoses': 1 }, { 'blanking_pct.front': 0 }), [50, 100]);
+  });
+
+  it('a crushed hose costs 15 to 60 K on an open mouth', () => {
+    expectWithin(over({ 'brakes.front.duct.hose_friction': 0.2 }, { 'blanking_pct.front': 0 }), [15, 60]);
+  });
+
+  it.each([
+    [10, [260, 400]],
+    [30, [180, 290]],
+  ] as const)('with a leak of %i cm² closing the mouth costs %j K', (leak_cm2, range) => {
+    const leaky = { 'brakes.front.duct.leak_cm2': leak_cm2, 'blanking_pct.front': 0 };
+    expectWithin(over({ 'blanking_pct.front': 100 }, leaky), range);
+  });
+
+  it('a better seal makes the closed end hotter', () => {
+    const closed = (leak_cm2: number): number =>
+      heldPeak({ 'brakes.front.duct.leak_cm2': leak_cm2, 'blanking_pct.front': 100 });
+    expect(closed(10)).toBeGreaterThan(closed(30) + 30);
+  });
+});
