@@ -19,6 +19,20 @@ test('a good trace is shown as understood, then the stint runs on it', async ({ 
   await expect(page.getByRole('contentinfo')).not.toContainText('sorrelby-heavy.csv');
 });
 
+test('a trace can be dropped on the sheet', async ({ page }) => {
+  await openSheet(page);
+  const transfer = await page.evaluateHandle((content) => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([content], 'dropped.csv', { type: 'text/csv' }));
+    return carried;
+  }, text);
+  await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
+  await expect(page.getByText('Drop the speed trace anywhere on the sheet.')).toBeVisible();
+  await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
+  await expect(page.getByRole('heading', { name: 'dropped.csv' })).toBeVisible();
+  await expect(page.getByText(/Understood as/)).toBeVisible();
+});
+
 test('a trace can be put away again', async ({ page }) => {
   const { sentence } = await openSheet(page);
   const before = await sentence.textContent();

@@ -19,7 +19,7 @@ const inside: Verdict = {
   swing_K: 108,
 };
 
-export const verdict = (changes: Partial<Verdict>): Verdict => ({ ...inside, ...changes });
+const verdict = (changes: Partial<Verdict>): Verdict => ({ ...inside, ...changes });
 
 export function corner(
   axle: Axle,

@@ -2,7 +2,7 @@
 import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
 
 /** The smaller of the two margins: how far this corner is from failing; negative when it has. */
-export const smallestMargin_K = ({ verdict }: CornerResult): number =>
+const smallestMargin_K = ({ verdict }: CornerResult): number =>
   Math.min(verdict.hotMargin_K, verdict.coldMargin_K);
 
 const hotterFirst = (a: CornerResult, b: CornerResult): number => b.facePeak_K - a.facePeak_K;

@@ -1,5 +1,13 @@
 /** Take-away titles of the charts and words for the table, from the same numbers as the sentence. */
-import type { CornerResult, Lap, LapKind, LapSummary, Scenario, StintResult } from '../../engine/index.ts';
+import type {
+  CornerResult,
+  Lap,
+  LapKind,
+  LapSummary,
+  Scenario,
+  StintResult,
+  WindowLimits,
+} from '../../engine/index.ts';
 import { cornerName } from './corner.ts';
 import { capital, countWord, decimal, kelvins, level, limit, NBSP } from './format.ts';
 import { kmh } from './units.ts';
@@ -49,14 +57,17 @@ const atPlace = ({ facePeakPlace }: LapSummary): string => (facePeakPlace ? ` at
 const KINDS: Record<LapKind, string> = { out: 'out-lap', push: 'push', safety: 'safety car', in: 'in-lap' };
 export const kindWord = (kind: LapKind): string => KINDS[kind];
 
-/** The verdict on one lap in words. */
-export function lapVerdict(lap: LapSummary): string {
+/** The verdict on one lap in words, with the limits it passed. */
+export function lapVerdict(lap: LapSummary, window: WindowLimits): string {
   if (lap.in === null) return 'not counted';
   if (lap.in) return 'in';
-  const ways = [lap.aboveFacePeak_s > 0 ? 'too hot' : '', lap.belowBite > 0 ? 'too cold' : ''].filter(
-    Boolean,
-  );
-  return `out${ways.length > 0 ? `: ${ways.join(' and ')}` : ''}`;
+  const passed = [
+    lap.faceMax_K > window.facePeak_K ? 'too hot' : '',
+    lap.bulkMax_K > window.bulk_K ? 'bulk too hot' : '',
+    lap.belowBite > 0 ? 'too cold' : '',
+    window.run_K !== null && lap.bulkMean_K < window.run_K ? 'mean too cold' : '',
+  ].filter(Boolean);
+  return `out: ${passed.join(', ')}`;
 }
 
 /** What stands over the moment: "Lap 10, turn 7" in a stop, "Lap 10", or that the car stands. */
@@ -107,6 +118,10 @@ export function blankingValueText(blanking_pct: number, corner: CornerResult | u
   return `${share}; ${cornerName(corner)} ${level(low)} to ${level(high)}, ${verdict[corner.verdict.status]}`;
 }
 
+/** A lap may pass a limit briefly and still be in. */
+const inside = (margin_K: number): string =>
+  margin_K < 0 ? `inside, briefly ${kelvins(margin_K)} over` : `inside, ${kelvins(margin_K)} to spare`;
+
 /** The line under a row of lap cells' name: "12 to 32 K over, swing 225 K". */
 export function marginWords({ verdict }: CornerResult): string {
   const swing = verdict.swing_K === null ? '' : `, swing ${kelvins(verdict.swing_K)}`;
@@ -118,7 +133,7 @@ export function marginWords({ verdict }: CornerResult): string {
     case 'both':
       return `${kelvins(verdict.hotMargin_K)} too hot, ${kelvins(verdict.coldMargin_K)} too cold${swing}`;
     case 'in':
-      return `inside, ${kelvins(Math.min(verdict.hotMargin_K, verdict.coldMargin_K))} to spare${swing}`;
+      return `${inside(Math.min(verdict.hotMargin_K, verdict.coldMargin_K))}${swing}`;
     case 'not judged':
       return 'not judged';
   }

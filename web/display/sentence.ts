@@ -14,7 +14,7 @@ export interface Sentence {
   rest: Piece[];
 }
 
-export const DOUBT = 'Doubt not yet computed.';
+const DOUBT = 'Doubt not yet computed.';
 
 /** The axle that is out leads, the front if both or neither are. */
 export function sentenceOf(result: StintResult, scenario: Scenario): Sentence {

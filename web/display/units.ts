@@ -5,10 +5,6 @@ export const celsius = (temperature_K: number): number => temperature_K - 273.15
 
 export const kmh = (speed_mps: number): number => speed_mps * 3.6;
 
-export const megajoules = (energy_J: number): number => energy_J / 1e6;
-
-export const kilowatts = (power_W: number): number => power_W / 1e3;
-
 /** Back again, for round marks on an axis. */
 export const kelvin = (temperature_C: number): number => temperature_C + 273.15;
 

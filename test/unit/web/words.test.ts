@@ -89,13 +89,18 @@ describe('headings', () => {
   });
 
   it('put the verdict on a lap in words', () => {
-    const lap = sampleResult().corners[0]!.laps[10]!;
-    expect(lapVerdict({ ...lap, in: null })).toBe('not counted');
-    expect(lapVerdict({ ...lap, in: true })).toBe('in');
-    expect(lapVerdict({ ...lap, in: false, aboveFacePeak_s: 2, belowBite: 0 })).toBe('out: too hot');
-    expect(lapVerdict({ ...lap, in: false, aboveFacePeak_s: 2, belowBite: 1 })).toBe(
-      'out: too hot and too cold',
-    );
+    const { laps, window } = sampleResult().corners[0]!;
+    const lap = {
+      ...laps[10]!,
+      faceMax_K: window.facePeak_K - 9,
+      bulkMax_K: window.bulk_K - 9,
+      belowBite: 0,
+    };
+    const verdict = (changes: object): string => lapVerdict({ ...lap, in: false, ...changes }, window);
+    expect(verdict({ in: null })).toBe('not counted');
+    expect(verdict({ in: true })).toBe('in');
+    expect(verdict({ faceMax_K: window.facePeak_K + 20 })).toBe('out: too hot');
+    expect(verdict({ bulkMax_K: window.bulk_K + 5, belowBite: 1 })).toBe('out: bulk too hot, too cold');
   });
 
   it('name the day', () => {
