@@ -53,7 +53,7 @@ describe('a driven lap logged at 10 Hz with 0.1 m/s of noise and read back', () 
   const { profile } = motionOf({ kind: 'push', scenario, gap, mass_kg: passage.plan.mass_kg });
   const clean = driven(scenario);
 
-  it.each([1, 2, 3])('gives the brake heat within 2 %% and face peaks within 5 K, seed %i', (seed) => {
+  it.each([1, 2, 3])('gives brake heat within 2 percent and face peaks within 5 K, seed %i', (seed) => {
     const noisy = driven(withLog(scenario, logOf(profile, 1000 * seed + 7)));
     const heat = noisy.brakeEnergyPerLap_J / clean.brakeEnergyPerLap_J - 1;
     const off = (['front', 'rear'] as const).map(

@@ -2,7 +2,7 @@
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
 import { WALLS } from '../../engine/disc/conductance-map.ts';
 import type { CornerSpec } from '../../engine/disc/corner-spec.ts';
-import { driveLap, type Trace } from '../../engine/disc/kernel.ts';
+import { driveLap } from '../../engine/disc/kernel.ts';
 import type { LapSteps } from '../../engine/disc/lap-input.ts';
 import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
 
@@ -105,6 +105,8 @@ export function evenSteps(
     pressed: new Uint8Array(steps),
   };
 }
+
+type Trace = NonNullable<Parameters<typeof driveLap>[4]>;
 
 /** Runs the steps; the columns hold one entry a step and none for the start. */
 export function drivenSlab(stepper: Stepper, lap: LapSteps, map: ConductanceMap): Trace {
