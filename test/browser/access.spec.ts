@@ -3,6 +3,7 @@ import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
 
 for (const [width, height] of [
+  [320, 700],
   [390, 844],
   [768, 1024],
   [1024, 768],
@@ -33,7 +34,7 @@ test('axe finds nothing in the table, the lap and the trace reader', async ({ pa
 });
 
 test('the whole sheet stands in a wide window without scrolling', async ({ page }) => {
-  await page.setViewportSize({ width: 1360, height: 800 });
+  await page.setViewportSize({ width: 1280, height: 800 });
   await openSheet(page);
   expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(800);
   await page.getByRole('button', { name: 'Pin this run' }).click();

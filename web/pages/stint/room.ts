@@ -6,7 +6,7 @@ export interface Room {
   mouth: number;
 }
 
-const WIDE_PX = 1200;
+const WIDE_PX = 1280;
 /** What the rest of each column takes of the window's height [px] */
 const BESIDE = { plot: 590, map: 664, mouth: 668 };
 
