@@ -1,5 +1,5 @@
 import { despike } from './despike.ts';
-import { localQuadratic } from './local-quadratic.ts';
+import { localQuadratic, type Fitted } from './local-quadratic.ts';
 import type { SpeedProfile } from './speed-profile.ts';
 import type { TraceColumns } from './trace.ts';
 
@@ -36,14 +36,15 @@ export function cleanTrace(trace: TraceColumns, options: CleanOptions = {}): Spe
   const at = Float64Array.from({ length: n + 1 }, (_, i) => time_s[0]! + (i * span_s) / n);
 
   const smooth = (values: Float64Array, width_s: number): Float64Array =>
-    localQuadratic({ x: time_s, y: values, at, halfWindow: width_s });
-  const speed_mps = smooth(despike(trace.speed_mps), halfWindow).map((v) => Math.max(0, v));
+    localQuadratic({ x: time_s, y: values, at, halfWindow: width_s }).value;
+  const speed = localQuadratic({ x: time_s, y: despike(trace.speed_mps), at, halfWindow });
+  const speed_mps = speed.value.map((v) => Math.max(0, v));
   const distance_m = integral(at, speed_mps);
   return {
     distance_m,
     time_s: at.map((t) => t - at[0]!),
     speed_mps,
-    accel_mps2: accelerationBetween(at, speed_mps),
+    accel_mps2: accelerationOf(at, speed),
     curvature_pm: new Float64Array(n + 1),
     slope: slopeOf(trace, smooth, distance_m),
   };
@@ -65,12 +66,20 @@ function integral(x: Float64Array, y: Float64Array): Float64Array {
   return sum;
 }
 
+/**
+ * Weight of the fit's own slopes against differences of its values. Where a brake goes on or off, slopes round the corner
+ * off (2.3 % too little heat in a lap) and differences overshoot (0.6 % too much); this share makes neither. Set on driven
+ * laps of the shipped circuits.
+ */
+const SLOPE_WEIGHT = 0.2;
+
 /** Mean acceleration of each interval; the last entry repeats the one before. */
-function accelerationBetween(time_s: Float64Array, speed_mps: Float64Array): Float64Array {
+function accelerationOf(time_s: Float64Array, { value, slope }: Fitted): Float64Array {
   const n = time_s.length - 1;
   return time_s.map((_, k) => {
     const i = Math.min(k, n - 1);
-    return (speed_mps[i + 1]! - speed_mps[i]!) / (time_s[i + 1]! - time_s[i]!);
+    const difference = (value[i + 1]! - value[i]!) / (time_s[i + 1]! - time_s[i]!);
+    return difference + SLOPE_WEIGHT * ((slope[i]! + slope[i + 1]!) / 2 - difference);
   });
 }
 

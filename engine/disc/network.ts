@@ -103,8 +103,8 @@ export function buildNetwork(spec: CornerSpec): Network {
 
 /** Conductivity of the air in the running gap, about 300 °C. From memory [W/(m K)] */
 const AIR_GAP_CONDUCTIVITY = 0.045;
-/** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 1000 to 5000 [W/(m² K)] */
-const PRESSED_CONTACT = 3000;
+/** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 2000 to 10 000 [W/(m² K)] */
+const PRESSED_CONTACT = 6000;
 
 /** Distances between the cheek's nodes, fine at the face; they add up to the cheek. */
 function gradedGaps(cheek_m: number): number[] {

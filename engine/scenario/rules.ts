@@ -137,6 +137,10 @@ function traceProblems({ trace }: Scenario): Problem[] {
     if (name === 'distance_m' && behind > 0)
       found.push(problem(`trace.distance_m.${behind}`, column[behind], 'at least the value before it'));
   }
+  for (const name of ['slope_pct', 'height_m'] as const) {
+    const found_n = trace[name]?.length ?? n;
+    if (found_n !== n) found.push(problem(`trace.${name}`, found_n, `as many values as speed_kmh, ${n}`));
+  }
   const wrong = trace.speed_kmh.findIndex((speed) => !(speed >= 0 && speed <= 400));
   if (wrong >= 0) found.push(problem(`trace.speed_kmh.${wrong}`, trace.speed_kmh[wrong], '0 to 400'));
   return found;

@@ -19,17 +19,19 @@ export const circuitSchema = v.looseObject({
   ),
 });
 
+const column = v.pipe(
+  v.array(v.number('a number'), 'a list of numbers'),
+  v.minLength(50, 'at least 50 samples'),
+);
+
 export const traceSchema = v.looseObject({
   name: text('Trace', 'Where the trace came from'),
-  distance_m: v.pipe(
-    v.array(v.number('a number'), 'a list of numbers'),
-    v.minLength(50, 'at least 50 samples'),
-  ),
-  time_s: v.pipe(v.array(v.number('a number'), 'a list of numbers'), v.minLength(50, 'at least 50 samples')),
-  speed_kmh: v.pipe(
-    v.array(v.number('a number'), 'a list of numbers'),
-    v.minLength(50, 'at least 50 samples'),
-  ),
+  distance_m: column,
+  time_s: column,
+  speed_kmh: column,
+  /** Where the log carries them, uphill positive; a slope counts before a height. */
+  slope_pct: v.optional(column),
+  height_m: v.optional(column),
 });
 
 export const conditionsSchema = v.looseObject({

@@ -8,7 +8,7 @@ const CRAWL_MPS = 0.5;
 
 /** Both columns that the scenario wants; the one that the file lacks follows from the other and the speed. */
 export function tracePart(name: string, columns: TraceColumns): NonNullable<Scenario['trace']> {
-  const { speed_mps, time_s, distance_m } = columns;
+  const { speed_mps, time_s, distance_m, slope, height_m } = columns;
   const fromStart = (column: Float64Array): number[] => Array.from(column, (value) => value - column[0]!);
   const summed = (step: (i: number, mean_mps: number) => number): number[] => {
     let sum = 0;
@@ -22,5 +22,7 @@ export function tracePart(name: string, columns: TraceColumns): NonNullable<Scen
     time_s: time_s ? fromStart(time_s) : summed(timeStep),
     distance_m: distance_m ? fromStart(distance_m) : summed(distanceStep),
     speed_kmh: Array.from(speed_mps, kmhFromMps),
+    ...(slope ? { slope_pct: Array.from(slope, (rise) => 100 * rise) } : {}),
+    ...(height_m ? { height_m: Array.from(height_m) } : {}),
   };
 }

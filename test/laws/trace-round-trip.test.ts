@@ -23,16 +23,16 @@ const gaussian = (even: () => number): number =>
   Math.sqrt(-2 * Math.log(even())) * Math.cos(2 * Math.PI * even());
 
 /** A lap as a logger would write it, with a speed that is not quite right. */
-function logOf({ time_s, speed_mps }: SpeedProfile, seed: number): string {
+function logOf({ time_s, speed_mps, slope }: SpeedProfile, seed: number): string {
   const even = evenNumbers(seed);
-  const lines = ['Time,Speed', 's,km/h'];
+  const lines = ['Time,Speed,Slope', 's,km/h,%'];
   let i = 0;
   for (let n = 0; n / SAMPLES_PER_S <= time_s.at(-1)!; n++) {
     const t = n / SAMPLES_PER_S;
     while (i < time_s.length - 2 && time_s[i + 1]! < t) i++;
     const w = (t - time_s[i]!) / (time_s[i + 1]! - time_s[i]!);
     const v = speed_mps[i]! + w * (speed_mps[i + 1]! - speed_mps[i]!) + NOISE_MPS * gaussian(even);
-    lines.push(`${t.toFixed(1)},${kmhFromMps(v).toFixed(2)}`);
+    lines.push(`${t.toFixed(1)},${kmhFromMps(v).toFixed(2)},${(100 * slope[i]!).toFixed(2)}`);
   }
   return lines.join('\n');
 }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { brakeHeat } from '../../../engine/car/brake-heat.ts';
-import { topSpeed } from '../../../engine/car/top-speed.ts';
 import { layoutCircuit } from '../../../engine/circuit/layout.ts';
 import { outlineOf } from '../../../engine/circuit/outline.ts';
 import { speedProfile } from '../../../engine/circuit/speed-profile.ts';
@@ -61,7 +60,7 @@ describe.each(['heavy', 'light'] as const)('Sorrelby in the %s car', (which) => 
   const layout = layoutCircuit(circuits.sorrelby);
   const lap = speedProfile({ layout, car, driver, air: warmDay });
   const stops = stopsOf(lap, brakeHeat(lap, car, warmDay), layout);
-  const top_mps = topSpeed(car, warmDay);
+  const top_mps = Math.max(...lap.speed_mps);
   const hard = stops.filter(
     ({ from_mps, to_mps }) => kmhFromMps(from_mps) > 120 && from_mps ** 2 - to_mps ** 2 >= 0.3 * top_mps ** 2,
   );

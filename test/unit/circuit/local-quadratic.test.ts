@@ -9,20 +9,20 @@ describe('localQuadratic', () => {
 
   it('keeps a parabola as it is, at uneven samples and at the ends', () => {
     const at = Float64Array.of(0, 0.77, 2, 3.9);
-    const fit = localQuadratic({ x, y: x.map(parabola), at, halfWindow: 0.4 });
+    const { value: fit } = localQuadratic({ x, y: x.map(parabola), at, halfWindow: 0.4 });
     at.forEach((place, i) => expect(fit[i]).toBeCloseTo(parabola(place), 9));
   });
 
   it('quietens noise', () => {
     const noise = gaussian(uniform(4));
     const wide = Float64Array.from({ length: 2000 }, (_, i) => i * 0.1);
-    const fit = localQuadratic({ x: wide, y: wide.map(noise), at: wide, halfWindow: 0.4 });
+    const { value: fit } = localQuadratic({ x: wide, y: wide.map(noise), at: wide, halfWindow: 0.4 });
     const rms = Math.sqrt(fit.reduce((sum, v) => sum + v * v, 0) / fit.length);
     expect(rms).toBeLessThan(0.75);
   });
 
   it('falls back on the nearest two samples where there are too few', () => {
-    const fit = localQuadratic({
+    const { value: fit } = localQuadratic({
       x: Float64Array.of(0, 1, 2),
       y: Float64Array.of(0, 10, 40),
       at: Float64Array.of(0.5, 1.5),
