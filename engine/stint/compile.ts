@@ -9,7 +9,7 @@ import { cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { legsOf, type Leg } from './legs.ts';
 import { memo } from './memo.ts';
-import { lapLength, motionOf, type MotionRequest } from './motion.ts';
+import { lapLength, motionKey, motionOf, type MotionRequest } from './motion.ts';
 import type { LapKind } from './result.ts';
 import { planLap, planStand, type LapPlan } from './steps.ts';
 
@@ -47,22 +47,7 @@ export interface CompileOptions {
 /** Plans are cut once for each kind of lap. */
 const planOf = memo(
   24,
-  ({ request, scale }: { request: MotionRequest; scale: number }) => {
-    const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = request.scenario.stint;
-    const { car, driver, circuit, trace, conditions } = request.scenario;
-    return [
-      request.kind,
-      request.gap,
-      request.mass_kg,
-      scale,
-      car,
-      driver,
-      circuit.segments,
-      trace,
-      conditions,
-      paces,
-    ];
-  },
+  ({ request, scale }: { request: MotionRequest; scale: number }) => [scale, ...motionKey(request)],
   ({ request, scale }) => {
     const motion = motionOf(request);
     return planLap(motion, scale, (at_m) => placeOf(motion.corners, at_m, at_m));

@@ -1,7 +1,6 @@
 /** A corner against its window. The definition is common practice, no source. */
 import type { Brake } from '../scenario/schema.ts';
 import { kelvin } from '../units.ts';
-import type { StintModel } from './compile.ts';
 import type { LapSummary, Limit, Verdict, WindowLimits } from './result.ts';
 
 /** How far above face peak a short excursion may go, and how long it may last in a lap. */
@@ -47,7 +46,7 @@ function lapIsWarm(
 }
 
 /** The verdict over the counted laps: in or out, which way first, and the margins. */
-export function judge(laps: LapSummary[], window: WindowLimits, { scenario }: StintModel): Verdict {
+export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: number): Verdict {
   const counted = laps.filter((lap) => lap.in !== null);
   const judged = counted.length > 0 ? counted : laps;
   const hot = extreme(judged, (lap) => [
@@ -65,7 +64,7 @@ export function judge(laps: LapSummary[], window: WindowLimits, { scenario }: St
   const out = counted.filter((lap) => lap.in === false);
   const coldestStop_K = least(judged.map((lap) => lap.coldestStop_K ?? Infinity));
   const facePeak_K = -least(judged.map((lap) => -lap.faceMax_K));
-  const reason = reasonNotJudged(laps, counted, scenario.brakes.front.window.from_lap);
+  const reason = reasonNotJudged(laps, counted, fromPushLap);
   const hotOut = out.some((lap) => !lapIsCool(lap, window));
   const coldOut =
     out.some((lap) => lapIsCool(lap, window) || lap.belowBite > 0) && (!hotOut || cold.margin < 0);

@@ -35,15 +35,14 @@ export interface MotionRequest {
   mass_kg: number;
 }
 
+/** All that a lap's speed and heat depend on; for the memories of whatever is made from a lap. */
+export function motionKey({ kind, scenario: s, gap, mass_kg }: MotionRequest): unknown[] {
+  const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
+  return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, paces];
+}
+
 /** Lap of a circuit or of a measured trace; made again only when something it depends on changed. */
-export const motionOf = memo(
-  24,
-  ({ kind, scenario: s, gap, mass_kg }: MotionRequest) => {
-    const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
-    return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, paces];
-  },
-  drive,
-);
+export const motionOf = memo(24, motionKey, drive);
 
 const layoutOf = memo(
   6,

@@ -60,7 +60,7 @@ function runCorner(
     columns: wanted === 'columns' ? trace : null,
     laps,
     stops,
-    verdict: judge(laps, windowOf(brake), model),
+    verdict: judge(laps, windowOf(brake), brake.window.from_lap),
     facePeak_K: Math.max(...laps.map((lap) => lap.faceMax_K), trace.face_K[0]!),
     bulkPeak_K: highest(trace.cheek_K),
     vanePeak_K: highest(trace.wall_K),

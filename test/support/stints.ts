@@ -16,13 +16,18 @@ export function changed(changes: Changes, base: Scenario = defaultScenario()): S
 }
 
 /** Phases are a list, which no single key changes. */
-export function withPhases(phases: Scenario['stint']['phases'], laps: number, base: Scenario = defaultScenario()): Scenario {
+export function withPhases(
+  phases: Scenario['stint']['phases'],
+  laps: number,
+  base: Scenario = defaultScenario(),
+): Scenario {
   const checked = checkScenario({ ...base, stint: { ...base.stint, phases, laps } });
   if (!checked.ok) throw new Error(checked.problems.map(problemLine).join('\n'));
   return checked.scenario;
 }
 
-export const driven = (scenario: Scenario, options: CompileOptions = {}): StintResult => run(compile(scenario, options));
+export const driven = (scenario: Scenario, options: CompileOptions = {}): StintResult =>
+  run(compile(scenario, options));
 
 /** The default scenario with air and blanking changed under the speed and heat it had before. */
 export const held = (changes: Changes, base: Scenario = defaultScenario()): StintResult =>
@@ -47,7 +52,9 @@ export function onTrace(speeds_mps: number[], step_s: number, changes: Changes =
   const trace = {
     name: 'made for a test',
     time_s: speeds_mps.map((_, i) => i * step_s),
-    distance_m: speeds_mps.map((v, i) => (distance += i === 0 ? 0 : ((v + (speeds_mps[i - 1] ?? v)) / 2) * step_s)),
+    distance_m: speeds_mps.map(
+      (v, i) => (distance += i === 0 ? 0 : ((v + (speeds_mps[i - 1] ?? v)) / 2) * step_s),
+    ),
     speed_kmh: speeds_mps.map((v) => v * 3.6),
   };
   const base = { ...defaultScenario(), trace };
