@@ -68,3 +68,14 @@ export function fieldAt(key: string): FieldInfo | undefined {
   while (at?.wrapped) at = at.wrapped;
   return at?.pipe?.find((step) => step.type === 'metadata')?.metadata;
 }
+
+/** Dotted keys of a tree that the scenario's schema does not know; lists and free tables are not looked into. */
+export function keysUnknown(tree: Tree, prefix = ''): string[] {
+  return Object.entries(tree).flatMap(([name, value]) => {
+    const key = prefix ? `${prefix}.${name}` : name;
+    let at = schemaAt(key);
+    if (!at) return [key];
+    while (at.wrapped) at = at.wrapped;
+    return at.entries && isTree(value) ? keysUnknown(value, key) : [];
+  });
+}

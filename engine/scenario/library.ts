@@ -9,7 +9,7 @@ import clubEvening from '../../scenarios/stints/club-evening.json' with { type: 
 import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'json' };
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
-import { layOver } from './keys.ts';
+import { isTree, layOver } from './keys.ts';
 import type { Scenario } from './schema.ts';
 
 /** An entry of the library as a list shows it. */
@@ -29,11 +29,31 @@ export const stints: readonly Entry[] = stintFiles;
 
 /** The whole scenario of a shipped stint. Throws on an id that is not in the library. */
 export function shippedStint(id: string): Scenario {
-  const stint = entry(stintFiles, id);
-  const named = { name: stint.name, purpose: stint.purpose };
-  const parts = [entry(carFiles, stint.car).scenario, circuitPart(stint.circuit), named, stint.scenario];
-  return parts.reduce<unknown>(layOver, base) as Scenario;
+  return assembled(entry(stintFiles, id)) as unknown as Scenario;
 }
+
+/** A file of the catalogue: what it is called, the car and circuit it names, and what it says of the scenario. */
+export interface CatalogueFile {
+  name: string;
+  purpose: string;
+  car?: string;
+  circuit?: string;
+  scenario: object;
+}
+
+/** The whole of what a file of the catalogue says, unchecked. Throws on a car or circuit that is not in the library. */
+export function assembled({ name, purpose, car, circuit, scenario }: CatalogueFile): object {
+  const parts = [
+    entry(carFiles, car ?? twenty.car).scenario,
+    circuitPart(circuit ?? twenty.circuit),
+    { name, purpose },
+    scenario,
+  ];
+  return parts.reduce<object>((whole, part) => layOver(whole, part) as object, base);
+}
+
+export const isCatalogueFile = (file: unknown): file is CatalogueFile =>
+  isTree(file) && isTree(file.scenario) && typeof file.name === 'string';
 
 /** The stint the page opens with, and what fills the gaps of a scenario file. */
 export const defaultScenario = (): Scenario => shippedStint(twenty.id);

@@ -2,7 +2,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { readTrace } from '../circuit/read-trace.ts';
-import { defaultScenario } from '../scenario/library.ts';
+import { isTree, keysUnknown, valueAt } from '../scenario/keys.ts';
+import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
 import { override, unknownKeys, valueFromText, type Changes } from '../scenario/override.ts';
 import { checkScenario, parseScenario } from '../scenario/parse.ts';
 import { problem, problemLine, type Problem } from '../scenario/problem.ts';
@@ -25,6 +26,7 @@ class Refused extends Error {
 
 function main(args: string[]): void {
   const { values, positionals } = commandLine(args);
+  if (values.help) return void process.stdout.write(`${USAGE}\n`);
   const base =
     values.trace === undefined
       ? scenarioFrom(positionals[0])
@@ -42,6 +44,7 @@ function main(args: string[]): void {
 
 function commandLine(args: string[]) {
   const options = {
+    help: { type: 'boolean' },
     json: { type: 'boolean' },
     csv: { type: 'string' },
     trace: { type: 'string' },
@@ -62,7 +65,15 @@ function scenarioFrom(file: string | undefined): Scenario {
   if (file === undefined) return defaultScenario();
   const text = attempt(file, 'a scenario file that can be read', () => readFileSync(file, 'utf8'));
   const json = attempt(file, 'JSON', () => JSON.parse(text) as unknown);
-  return accepted(parseScenario(json));
+  const whole = isCatalogueFile(json)
+    ? attempt(file, 'a car and a circuit of the library', () => assembled(json))
+    : json;
+  const parsed = parseScenario(whole);
+  const unknown = isTree(whole)
+    ? keysUnknown(whole).map((key) => problem(key, valueAt(whole, key), 'a key of the scenario'))
+    : [];
+  if (unknown.length > 0) throw refusedFor([...unknown, ...(parsed.ok ? [] : parsed.problems)]);
+  return accepted(parsed);
 }
 
 function withTrace(scenario: Scenario, file: string): Scenario {

@@ -7,6 +7,7 @@ import { placeOf } from './braking.ts';
 import { cornerAir } from './corner-air.ts';
 import { cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
+import { dayOf, type Day } from './day.ts';
 import { legsOf, type Leg } from './legs.ts';
 import { memo } from './memo.ts';
 import { lapLength, motionKey, motionOf, type MotionRequest } from './motion.ts';
@@ -15,7 +16,15 @@ import { planLap, planStand, type LapPlan } from './steps.ts';
 
 /** One driven lap, or one standing phase. */
 export type Passage =
-  | { kind: LapKind; leg: number; plan: LapPlan; lap: number; counted: boolean[]; massRatio: number }
+  | {
+      kind: LapKind;
+      leg: number;
+      plan: LapPlan;
+      lap: number;
+      counted: boolean[];
+      massRatio: number;
+      day: Day;
+    }
   | { kind: 'stand'; leg: number; plan: ReturnType<typeof planStand>; held: boolean };
 
 export interface CornerModel {
@@ -59,12 +68,17 @@ export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOp
   const legs = legsOf(scenario);
   const drivenLegs =
     driven && scenario.stint.hold_trace ? legsOf({ ...driven, stint: scenario.stint }) : legs;
-  const passages = passagesOf(scenario, drivenLegs, stepScale);
+  const days = legs.map((leg) => dayOf(leg.scenario.conditions));
+  const passages = passagesOf(scenario, { legs: drivenLegs, days }, stepScale);
   const corners = cornersOf(scenario).map((corner) => cornerModel(scenario, corner, { legs, drivenLegs }));
   return { scenario, passages, corners, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
 }
 
-function passagesOf(scenario: Scenario, legs: Leg[], scale: number): Passage[] {
+function passagesOf(
+  scenario: Scenario,
+  { legs, days }: { legs: Leg[]; days: Day[] },
+  scale: number,
+): Passage[] {
   const length_km = lapLength(legs[0]!.scenario) / 1000;
   const lapFuel_kg = (scenario.car.fuel_burn_kg_per_100km * length_km) / 100;
   const from = [scenario.brakes.front.window.from_lap, scenario.brakes.rear.window.from_lap];
@@ -96,7 +110,15 @@ function passagesOf(scenario: Scenario, legs: Leg[], scale: number): Passage[] {
       sinceSafety = leg.kind === 'safety' ? 0 : sinceSafety + 1;
       const settled = leg.kind === 'push' && sinceSafety > LAPS_AFTER_SAFETY;
       const counted = from.map((first) => settled && push >= first);
-      passages.push({ kind: leg.kind, leg: index, plan, lap, counted, massRatio: massAt(lap) / mass_kg });
+      passages.push({
+        kind: leg.kind,
+        leg: index,
+        plan,
+        lap,
+        counted,
+        massRatio: massAt(lap) / mass_kg,
+        day: days[index]!,
+      });
     }
   });
   return passages;

@@ -41,6 +41,9 @@ export function noticesOf({ scenario, corners: models }: StintModel, corners: Co
         `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(margin_K)} K from its wet boiling point: ${act}`,
       );
     }
+    if (!brake.duct && scenario.blanking_pct[corner.axle] > 0) {
+      say('no duct', 'there is no duct to blank; its blanking changes nothing');
+    }
     if (brake.duct && scenario.blanking_pct[corner.axle] > OUT_OF_PRACTICE_PCT) {
       say(
         'practice',

@@ -13,6 +13,9 @@ export interface Lap {
   kind: LapKind;
   /** True for the push laps that are judged against the window. */
   counted: boolean;
+  /** The weather of this lap; phases may change it. */
+  wet: boolean;
+  ambient_K: number;
   start_s: number;
   end_s: number;
   /** Samples [firstSample, lastSample] of the columns belong to this lap. */

@@ -115,6 +115,8 @@ function clockOf(model: StintModel): Clock {
     speed_mps: column(),
     brakePower_W: column(),
   };
+  const [first] = model.passages;
+  clock.speed_mps[0] = first && first.kind !== 'stand' ? first.plan.startSpeed_mps : 0;
   let at = 1;
   let start_s = 0;
   for (const passage of model.passages) {

@@ -31,6 +31,7 @@ export interface LapPlan extends LapSteps {
     from_m: number;
   }[];
   topSpeed_mps: number;
+  startSpeed_mps: number;
   heat_J: number;
   mass_kg: number;
   place: (distance_m: number) => string;
@@ -63,6 +64,7 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
     duration_s,
     stops,
     topSpeed_mps: profile.speed_mps.reduce((top, v) => Math.max(top, v), 0),
+    startSpeed_mps: profile.speed_mps[0]!,
     heat_J: heat.total_J,
     mass_kg: motion.mass_kg,
     place,

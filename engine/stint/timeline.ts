@@ -11,8 +11,19 @@ export function lapsOf({ passages }: StintModel): Lap[] {
     const end_s = start_s + (passage.plan.end_s.at(-1) ?? 0);
     const lastSample = sample + passage.plan.steps;
     if (passage.kind !== 'stand') {
-      const { lap, kind, counted } = passage;
-      laps.push({ lap, kind, counted: counted[0]!, start_s, end_s, firstSample: sample, lastSample });
+      const { lap, kind, counted, day } = passage;
+      const { wet, ambient_K } = day;
+      laps.push({
+        lap,
+        kind,
+        counted: counted[0]!,
+        wet,
+        ambient_K,
+        start_s,
+        end_s,
+        firstSample: sample,
+        lastSample,
+      });
     }
     start_s = end_s;
     sample = lastSample;

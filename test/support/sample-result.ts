@@ -77,6 +77,8 @@ export function sampleResult(options: SampleOptions = {}): StintResult {
       lap: k + 1,
       kind,
       counted,
+      wet: false,
+      ambient_K: 299.15,
       start_s,
       end_s,
       firstSample,

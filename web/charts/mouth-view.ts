@@ -12,5 +12,6 @@ export const blankingAt = (x: number, width_px: number): number =>
 /** "77 mm blanked" and "33" under the mouth; a part too short for its figure goes without. */
 export function dimensions(width_mm: number, blanking_pct: number): [blanked: string, open: string] {
   const blanked = (width_mm * blanking_pct) / 100;
-  return [String(Math.round(blanked)), String(Math.round(width_mm - blanked))];
+  const half = (value: number): number => Math.round(2 * value) / 2;
+  return [String(half(blanked)), String(half(width_mm - half(blanked)))];
 }

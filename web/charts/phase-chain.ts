@@ -17,7 +17,7 @@ export function phaseChain(x: LapScale): PhaseLink[] {
   for (const { lap, left, right } of x.laps) {
     const stands = x.stands.some((stand) => Math.abs(stand.right - left) < 0.5);
     const last = links.at(-1);
-    const key = `${lap.kind} ${String(lap.counted)}`;
+    const key = `${lap.kind} ${String(lap.counted)} ${String(lap.wet)}`;
     if (last && key === before && !stands) last.right = right;
     else {
       const isRestart = before.startsWith('safety');
@@ -26,7 +26,9 @@ export function phaseChain(x: LapScale): PhaseLink[] {
         right,
         counted: lap.counted,
         text: '',
-        names: namesOf(lap.kind, lap.counted, isRestart),
+        names: namesOf(lap.kind, lap.counted, isRestart).flatMap((name) =>
+          lap.wet ? [`wet ${name}`, 'wet'] : [name],
+        ),
       });
     }
     before = key;

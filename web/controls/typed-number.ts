@@ -5,9 +5,11 @@ export function typedNumber(text: string, unit = ''): number | null {
   const bare = text
     .replaceAll('\u2212', '-')
     .replaceAll(/\s/g, '')
-    .replace(new RegExp(`${unit.replaceAll(/[^\w°%]/g, '.')}$`, 'i'), '')
-    .replace(',', '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(bare) ? Number(bare) : null;
+    .replace(new RegExp(`${unit.replaceAll(/[^\w°%]/g, '.')}$`, 'i'), '');
+  // 1,200 is one thing here and a thousand times as much there
+  if (/^[+-]?\d{1,3}(,\d{3})+$/.test(bare)) return null;
+  const plain = bare.replace(',', '.');
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
 }
 
 /** One line that names what is allowed, what was typed, and that nothing is lost. */

@@ -10,13 +10,20 @@ import type {
 } from '../../engine/index.ts';
 import { cornerName } from './corner.ts';
 import { capital, countWord, decimal, kelvins, level, limit, NBSP } from './format.ts';
-import { kmh } from './units.ts';
+import { celsius, kmh } from './units.ts';
 
 export function stintTitle(corner: CornerResult): string {
   const { verdict, window, laps } = corner;
   const name = capital(cornerName(corner));
   const counted = laps.filter((lap) => lap.in !== null).length;
   const out = laps.filter((lap) => lap.in === false).length;
+  const lapsOut = laps.filter((lap) => lap.in === false);
+  const hotLaps = lapsOut.filter(
+    (lap) => lap.faceMax_K > window.facePeak_K || lap.bulkMax_K > window.bulk_K,
+  ).length;
+  const coldLaps = lapsOut.filter(
+    (lap) => lap.belowBite > 0 || (window.run_K !== null && lap.bulkMean_K < window.run_K),
+  ).length;
   const onLaps = `on ${out === counted && out > 1 ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
   switch (verdict.status) {
     case 'hot':
@@ -28,7 +35,7 @@ export function stintTitle(corner: CornerResult): string {
         ? `${name} runs below its lap mean ${onLaps}`
         : `${name} starts hard stops below its ${limit(window.bite_K)} bite ${onLaps}`;
     case 'both':
-      return `${name} is too hot and too cold ${onLaps}`;
+      return `${name} is too hot on ${countWord(hotLaps)} and too cold on ${countWord(coldLaps)} of ${countWord(counted)} counted laps`;
     case 'in':
       return `${name} stays between ${limit(window.bite_K)} and ${limit(window.facePeak_K)} on all counted laps`;
     case 'not judged':
@@ -86,15 +93,19 @@ export function momentWords({ clock }: StintResult, lap: Lap, sample: number, si
   return `${sinceLine} after the line, ${(clock.time_s[sample] ?? 0) < lap.end_s ? speed : 'standing'}`;
 }
 
-/** "dry, 26 °C, clear air" */
-export function conditionsLine({ conditions, traffic }: Scenario): string {
+/** "dry, wet from lap 12, 26 °C, 210 m, clear air" */
+export function conditionsLine({ conditions, traffic }: Scenario, laps: readonly Lap[]): string {
   const gap =
     typeof traffic.gap_m === 'number'
       ? `${decimal(traffic.gap_m)}${NBSP}m behind`
       : typeof traffic.gap_s === 'number'
         ? `${decimal(traffic.gap_s, 1)}${NBSP}s behind`
         : 'clear air';
-  return `${conditions.wet ? 'wet' : 'dry'}, ${decimal(conditions.ambient_C)}${NBSP}°C, ${decimal(conditions.altitude_m)}${NBSP}m, ${gap}`;
+  const turned = laps.find((lap) => lap.wet !== conditions.wet);
+  const cooled = laps.find((lap) => Math.abs(celsius(lap.ambient_K) - conditions.ambient_C) > 0.01);
+  const track = `${conditions.wet ? 'wet' : 'dry'}${turned ? `, ${turned.wet ? 'wet' : 'dry'} from lap${NBSP}${turned.lap}` : ''}`;
+  const later = cooled ? `, ${decimal(celsius(cooled.ambient_K))}${NBSP}°C from lap${NBSP}${cooled.lap}` : '';
+  return `${track}, ${decimal(conditions.ambient_C)}${NBSP}°C${later}, ${decimal(conditions.altitude_m)}${NBSP}m, ${gap}`;
 }
 
 /** "110 × 100 mm" */
@@ -119,8 +130,13 @@ export function blankingValueText(blanking_pct: number, corner: CornerResult | u
 }
 
 /** A lap may pass a limit briefly and still be in. */
-const inside = (margin_K: number): string =>
-  margin_K < 0 ? `inside, briefly ${kelvins(margin_K)} over` : `inside, ${kelvins(margin_K)} to spare`;
+const inside = ({ hotMargin_K, coldMargin_K }: CornerResult['verdict']): string => {
+  const margin_K = Math.min(hotMargin_K, coldMargin_K);
+  const way = hotMargin_K <= coldMargin_K ? 'hot' : 'cold';
+  return margin_K < 0
+    ? `inside, briefly ${kelvins(margin_K)} too ${way}`
+    : `inside, ${kelvins(margin_K)} to spare`;
+};
 
 /** The line under a row of lap cells' name: "12 to 32 K over, swing 225 K". */
 export function marginWords({ verdict }: CornerResult): string {
@@ -133,7 +149,7 @@ export function marginWords({ verdict }: CornerResult): string {
     case 'both':
       return `${kelvins(verdict.hotMargin_K)} too hot, ${kelvins(verdict.coldMargin_K)} too cold${swing}`;
     case 'in':
-      return `${inside(Math.min(verdict.hotMargin_K, verdict.coldMargin_K))}${swing}`;
+      return `${inside(verdict)}${swing}`;
     case 'not judged':
       return 'not judged';
   }

@@ -1,9 +1,15 @@
 import type { Scenario } from '../../engine/index.ts';
 
+/** Objects with their keys in order, so that the same values give the same text whatever made them. */
+const inOrder = (_key: string, value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
+
 /** Eight hexadecimal digits that tell two scenarios apart on paper (FNV-1a, 32 bit); not a proof of anything. */
 export function scenarioHash(scenario: Scenario): string {
   let hash = 0x811c9dc5;
-  for (const char of JSON.stringify(scenario)) {
+  for (const char of JSON.stringify(scenario, inOrder)) {
     hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193);
   }
   const digits = (hash >>> 0).toString(16).padStart(8, '0');

@@ -105,6 +105,6 @@ describe('headings', () => {
 
   it('name the day', () => {
     const scenario = withChanges(defaultScenario(), { 'conditions.wet': true, 'traffic.gap_m': 8 });
-    expect(plain(conditionsLine(scenario))).toBe('wet, 26 °C, 210 m, 8 m behind');
+    expect(plain(conditionsLine(scenario, []))).toBe('wet, 26 °C, 210 m, 8 m behind');
   });
 });
