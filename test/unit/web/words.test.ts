@@ -54,6 +54,7 @@ describe('a typed number', () => {
     ['6 0x', null],
     ['1e3', null],
     ['1.2.3', null],
+    ['1,200', null],
   ])('"%s" is %d', (text, value) => {
     expect(typedNumber(text, text.includes('%') ? '%' : '°C')).toBe(value);
   });
