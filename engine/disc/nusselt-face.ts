@@ -31,7 +31,7 @@ export function nusseltRotatingDisc(Re: number): number {
  * @remarks
  * Properties at film temperature. The two branches cross at Re = 94,000, so that the larger one is continuous.
  * The book changes branch at 2.4e5 with a jump of 1.26; here there is none.
- * Source: Limpert, Cooling Analysis of Disc Brake Rotors, SAE 751014 (1975), read in transcriptions.
+ * Source: Limpert, Cooling Analysis of Disc Brake Rotors, SAE 751014 (1975), read in copies of its equations.
  *
  * @param Re - Reynolds number of the passing air on the disc's diameter [-]
  * @returns mean Nusselt number h D/k [-]
