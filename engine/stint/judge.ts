@@ -19,30 +19,28 @@ export function windowOf({ window }: Brake): WindowLimits {
   };
 }
 
-/** Whether a counted lap is inside its window. */
-export function lapIsIn(
-  lap: Omit<LapSummary, 'in'>,
-  window: WindowLimits,
-  coldStarts: { under_K: number; until_s: number }[],
-): boolean {
-  return lapIsCool(lap, window) && lapIsWarm(lap, window, coldStarts);
+/** What a lap did, before it is judged. */
+export type LapFacts = Omit<LapSummary, 'tooHot' | 'tooCold' | 'in'>;
+
+/** How cold a hard stop began under bite, and how long the face took to pass it. */
+export interface ColdStart {
+  under_K: number;
+  until_s: number;
 }
 
-function lapIsCool(lap: Omit<LapSummary, 'in'>, window: WindowLimits): boolean {
-  const brief = lap.aboveFacePeak_s <= HOT_TIME_S && lap.faceMax_K <= window.facePeak_K + HOT_EXCESS_K;
-  return (lap.faceMax_K <= window.facePeak_K || brief) && lap.bulkMax_K <= window.bulk_K;
+/** Past a hot limit for longer or by more than is forgiven. */
+export function isTooHot(lap: LapFacts, window: WindowLimits): boolean {
+  const isBrief = lap.aboveFacePeak_s <= HOT_TIME_S && lap.faceMax_K <= window.facePeak_K + HOT_EXCESS_K;
+  return (lap.faceMax_K > window.facePeak_K && !isBrief) || lap.bulkMax_K > window.bulk_K;
 }
 
-function lapIsWarm(
-  lap: Omit<LapSummary, 'in'>,
-  window: WindowLimits,
-  coldStarts: { under_K: number; until_s: number }[],
-): boolean {
-  if (window.run_K !== null && lap.bulkMean_K < window.run_K) return false;
+/** Under a cold limit by more than the one brief start a lap that is forgiven. */
+export function isTooCold(lap: LapFacts, window: WindowLimits, coldStarts: ColdStart[]): boolean {
+  if (window.run_K !== null && lap.bulkMean_K < window.run_K) return true;
   const excused = coldStarts.every(
     ({ under_K, until_s }) => under_K <= COLD_EXCESS_K && until_s <= COLD_TIME_S,
   );
-  return coldStarts.length === 0 || (coldStarts.length === 1 && excused);
+  return coldStarts.length > 1 || !excused;
 }
 
 /** The verdict over the counted laps: in or out, which way first, and the margins. */
@@ -65,9 +63,8 @@ export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: num
   const coldestStop_K = least(judged.map((lap) => lap.coldestStop_K ?? Infinity));
   const facePeak_K = -least(judged.map((lap) => -lap.faceMax_K));
   const reason = reasonNotJudged(laps, counted, fromPushLap);
-  const hotOut = out.some((lap) => !lapIsCool(lap, window));
-  const coldOut =
-    out.some((lap) => lapIsCool(lap, window) || lap.belowBite > 0) && (!hotOut || cold.margin < 0);
+  const hotOut = counted.some((lap) => lap.tooHot);
+  const coldOut = counted.some((lap) => lap.tooCold);
   return {
     status: reason ? 'not judged' : hotOut && coldOut ? 'both' : hotOut ? 'hot' : coldOut ? 'cold' : 'in',
     reason,

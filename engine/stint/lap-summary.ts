@@ -3,7 +3,7 @@ import type { CornerColumns } from '../disc/columns.ts';
 import type { Brake } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
 import type { Passage, StintModel } from './compile.ts';
-import { lapIsIn } from './judge.ts';
+import { isTooCold, isTooHot, type ColdStart, type LapFacts } from './judge.ts';
 import type { Axle, Clock, LapSummary, Stop, WindowLimits } from './result.ts';
 
 export interface Watched {
@@ -90,7 +90,7 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     span.bulkMax = Math.max(span.bulkMax, trace.cheek_K[i]!);
     if (face > trace.face_K[span.highest]!) span.highest = i;
   }
-  const summary: Omit<LapSummary, 'in'> = {
+  const facts: LapFacts = {
     lap,
     kind,
     faceMin_K: span.faceMin,
@@ -110,8 +110,10 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     belowBite: hard.filter((stop) => stop.startFace_K < window.bite_K).length,
     aboveFacePeak_s: above,
   };
+  const tooHot = isTooHot(facts, window);
+  const tooCold = isTooCold(facts, window, coldStarts(watched, hard));
   const counted = passage.counted[axle === 'front' ? 0 : 1]!;
-  return { ...summary, in: counted ? lapIsIn(summary, window, coldStarts(watched, hard)) : null };
+  return { ...facts, tooHot, tooCold, in: counted ? !tooHot && !tooCold : null };
 }
 
 function hottestPlace(stops: Stop[], otherwise: string): string {
@@ -122,7 +124,7 @@ function hottestPlace(stops: Stop[], otherwise: string): string {
 }
 
 /** For each hard stop that starts cold: how cold, and how long until the face passes bite. */
-function coldStarts({ trace, clock, window }: Watched, hard: Stop[]): { under_K: number; until_s: number }[] {
+function coldStarts({ trace, clock, window }: Watched, hard: Stop[]): ColdStart[] {
   return hard
     .filter((stop) => stop.startFace_K < window.bite_K)
     .map((stop) => {

@@ -72,6 +72,9 @@ export interface LapSummary {
   hardStops: number;
   belowBite: number;
   aboveFacePeak_s: number;
+  /** Past a hot or a cold limit by more than the window forgives, whether the lap counts or not. */
+  tooHot: boolean;
+  tooCold: boolean;
   /** Inside the window; null on laps that do not count. */
   in: boolean | null;
 }

@@ -248,6 +248,8 @@ function summaryOf(
     coldestStopPlace: coldest?.place ?? null,
     hardStops: hard.length,
     belowBite: hard.filter((stop) => stop.startFace_K < limits.bite_K).length,
+    tooHot: false,
+    tooCold: false,
     aboveFacePeak_s: face.filter((value) => value > limits.facePeak_K).length * 0.24,
     in: lap.counted
       ? faceMax_K <= limits.facePeak_K && (coldest?.startFace_K ?? Infinity) >= limits.bite_K

@@ -17,13 +17,8 @@ export function stintTitle(corner: CornerResult): string {
   const name = capital(cornerName(corner));
   const counted = laps.filter((lap) => lap.in !== null).length;
   const out = laps.filter((lap) => lap.in === false).length;
-  const lapsOut = laps.filter((lap) => lap.in === false);
-  const hotLaps = lapsOut.filter(
-    (lap) => lap.faceMax_K > window.facePeak_K || lap.bulkMax_K > window.bulk_K,
-  ).length;
-  const coldLaps = lapsOut.filter(
-    (lap) => lap.belowBite > 0 || (window.run_K !== null && lap.bulkMean_K < window.run_K),
-  ).length;
+  const hotLaps = laps.filter((lap) => lap.in === false && lap.tooHot).length;
+  const coldLaps = laps.filter((lap) => lap.in === false && lap.tooCold).length;
   const onLaps = `on ${out === counted && out > 1 ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
   switch (verdict.status) {
     case 'hot':
@@ -69,9 +64,9 @@ export function lapVerdict(lap: LapSummary, window: WindowLimits): string {
   if (lap.in === null) return 'not counted';
   if (lap.in) return 'in';
   const passed = [
-    lap.faceMax_K > window.facePeak_K ? 'too hot' : '',
+    lap.tooHot && lap.faceMax_K > window.facePeak_K ? 'too hot' : '',
     lap.bulkMax_K > window.bulk_K ? 'bulk too hot' : '',
-    lap.belowBite > 0 ? 'too cold' : '',
+    lap.tooCold && lap.belowBite > 0 ? 'too cold' : '',
     window.run_K !== null && lap.bulkMean_K < window.run_K ? 'mean too cold' : '',
   ].filter(Boolean);
   return `out: ${passed.join(', ')}`;

@@ -100,8 +100,12 @@ describe('headings', () => {
     const verdict = (changes: object): string => lapVerdict({ ...lap, in: false, ...changes }, window);
     expect(verdict({ in: null })).toBe('not counted');
     expect(verdict({ in: true })).toBe('in');
-    expect(verdict({ faceMax_K: window.facePeak_K + 20 })).toBe('out: too hot');
-    expect(verdict({ bulkMax_K: window.bulk_K + 5, belowBite: 1 })).toBe('out: bulk too hot, too cold');
+    expect(verdict({ tooHot: true, faceMax_K: window.facePeak_K + 20 })).toBe('out: too hot');
+    // one brief cold start is forgiven
+    expect(verdict({ tooHot: true, faceMax_K: window.facePeak_K + 20, belowBite: 1 })).toBe('out: too hot');
+    expect(verdict({ tooHot: true, bulkMax_K: window.bulk_K + 5, tooCold: true, belowBite: 1 })).toBe(
+      'out: bulk too hot, too cold',
+    );
   });
 
   it('name the day', () => {

@@ -9,6 +9,9 @@ const SURROUNDINGS_K = 298.15;
 /** Short enough for the surface to keep its temperature [s] */
 const BLINK_S = 1e-6;
 
+/** Share of a face's radiation that leaves the corner: an assumption of the model, from memory [-] */
+const VIEW = 0.85;
+
 /** What the books of a bare face show in a blink, over its area and the share of it that sees the surroundings. */
 export const compute: Compute = (rows) =>
   rows.map(({ temperature = NaN }) => {
@@ -16,8 +19,7 @@ export const compute: Compute = (rows) =>
     spec.disc.emissivityTrack = EMISSIVITY;
     const start = { disc_K: temperature, pad_K: SURROUNDINGS_K, caliper_K: SURROUNDINGS_K };
     const stepper = createStepper(spec, start, 1);
-    const seen = stepper.radiation[0]! / (EMISSIVITY * AREA_M2 * 5.670374419e-8);
     const map = { ...stillMap(), ambient_K: SURROUNDINGS_K };
     driveLap(stepper, evenSteps(BLINK_S, 1, { at: () => 0, sum: () => 0 }), 0, map, null, 0);
-    return { flux: stepper.booked_J[BOOK.radiation]! / (BLINK_S * AREA_M2 * seen) };
+    return { flux: stepper.booked_J[BOOK.radiation]! / (BLINK_S * AREA_M2 * VIEW) };
   });
