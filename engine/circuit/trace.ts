@@ -7,4 +7,9 @@ export interface TraceColumns {
   /** rise over run [-] */
   slope?: Float64Array;
   height_m?: Float64Array;
+  /** longitudinal acceleration as a logger measures it, forward positive: the specific force, slope included */
+  accel_mps2?: Float64Array;
+  /** pressure in the brake lines; a logger with one sensor fills the front */
+  brakeFront_Pa?: Float64Array;
+  brakeRear_Pa?: Float64Array;
 }

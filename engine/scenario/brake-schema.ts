@@ -126,6 +126,15 @@ export const ductSchema = v.looseObject({
   flattened: quantity('Flattened to', [0.3, 1], 'Height over diameter at the tightest place'),
   bends: v.pipe(v.array(bendSchema, 'a list of bends'), v.maxLength(12, 'at most 12 bends')),
   leak_cm2: quantity('Leak', [0, 120, 1], 'Gap between backing plate and disc, hub and upright'),
+  strip_mm: quantity(
+    'Strip of tape',
+    [5, 150, 1],
+    'Width of one strip, laid from the outboard edge of the mouth',
+  ),
+  panels_pct: v.pipe(
+    v.array(quantity('Panel', [0, 100, 1], 'Share of the mouth that this panel covers'), 'a list of panels'),
+    v.maxLength(8, 'at most 8 panels'),
+  ),
 });
 
 const windowSchema = v.looseObject({

@@ -43,7 +43,9 @@ export function layOver(base: unknown, over: unknown): unknown {
 /** The schema of one field, or undefined when the scenario has no such key. */
 function schemaAt(key: string): AnySchema | undefined {
   let at: AnySchema | undefined = scenarioSchema;
-  for (const part of key.split('.')) {
+  // what one side has of its own is described where its axle's is
+  const described = key.replace(/^sides\.(front|rear)_(left|right)\./, 'brakes.$1.');
+  for (const part of described.split('.')) {
     while (at?.wrapped) at = at.wrapped;
     if (at?.type === 'array') at = /^\d+$/.test(part) ? at.item : undefined;
     else at = at?.entries && Object.hasOwn(at.entries, part) ? at.entries[part] : undefined;

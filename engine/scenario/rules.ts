@@ -89,7 +89,7 @@ function gapProblems(
 }
 
 /** Keys that a phase may change from there on. */
-const PHASE_KEYS = /^(conditions|blanking_pct|driver)\.|^car\.brake_balance_front$/;
+const PHASE_KEYS = /^(conditions|blanking_pct|driver)\.|^car\.(brake_balance_front|fuel_kg)$/;
 
 function phaseProblems({ stint }: Scenario): Problem[] {
   const found: Problem[] = [];
@@ -114,7 +114,7 @@ function phaseProblems({ stint }: Scenario): Problem[] {
           problem(
             `${key}.set.${name}`,
             value,
-            'a key of conditions, blanking_pct or driver, or car.brake_balance_front',
+            'a key of conditions, blanking_pct or driver, car.brake_balance_front or car.fuel_kg',
           ),
         );
     }
@@ -137,7 +137,7 @@ function traceProblems({ trace }: Scenario): Problem[] {
     if (name === 'distance_m' && behind > 0)
       found.push(problem(`trace.distance_m.${behind}`, column[behind], 'at least the value before it'));
   }
-  for (const name of ['slope_pct', 'height_m'] as const) {
+  for (const name of ['slope_pct', 'height_m', 'accel_g', 'brake_front_bar', 'brake_rear_bar'] as const) {
     const found_n = trace[name]?.length ?? n;
     if (found_n !== n) found.push(problem(`trace.${name}`, found_n, `as many values as speed_kmh, ${n}`));
   }

@@ -32,6 +32,11 @@ export const traceSchema = v.looseObject({
   /** Where the log carries them, uphill positive; a slope counts before a height. */
   slope_pct: v.optional(column),
   height_m: v.optional(column),
+  /** Longitudinal acceleration as logged, forward positive. */
+  accel_g: v.optional(column),
+  /** Pressure in the brake lines; one sensor fills the front. */
+  brake_front_bar: v.optional(column),
+  brake_rear_bar: v.optional(column),
 });
 
 export const conditionsSchema = v.looseObject({
@@ -66,6 +71,18 @@ const lapPhase = <const K extends 'out' | 'push' | 'safety' | 'in'>(kind: K) =>
     gap_s: v.optional(gap_s),
     traffic_share: v.optional(
       quantity('Share of the lap in traffic', [0, 1, 0.05], 'The rest is driven in clear air'),
+    ),
+    pull_out_kmh: v.optional(
+      v.nullable(
+        quantity(
+          'Pulls out of line above',
+          [50, 400, 5],
+          'Faster than this the car runs beside the wake: clear air at the mouth, no tow; none stays in line',
+        ),
+      ),
+    ),
+    tow: v.optional(
+      flag('Tow', 'The car ahead spares this one drag, so it arrives faster; true if left out'),
     ),
     set,
   });
