@@ -1,11 +1,12 @@
 /** From a checked scenario to the model of its stint: SI numbers, every lap cut into steps, every conductance in a map. */
 import type { ConductanceMap } from '../disc/conductance-map.ts';
 
+import { withChanges } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { kelvin } from '../units.ts';
 import { placeOf } from './braking.ts';
 import { cornerAir } from './corner-air.ts';
-import { cornersOf, specOf, type Corner } from './corners.ts';
+import { blankingKeys, cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { dayOf, type Day } from './day.ts';
 import { legsOf, type Leg } from './legs.ts';
@@ -127,6 +128,16 @@ function passagesOf(
 /** Laps after a safety car that are reported apart. Common practice, no source. */
 const LAPS_AFTER_SAFETY = 3;
 
+/** The same corner under another blanking from the start of the stint; what phases set holds as before. */
+export function withBlanking({ scenario }: StintModel, model: CornerModel, blanking_pct: number): CornerModel {
+  const keys = blankingKeys(scenario, model.corner);
+  const legs = legsOf(withChanges(scenario, Object.fromEntries(keys.map((key) => [key, blanking_pct]))));
+  return { ...model, maps: mapsOf(model.corner, legs) };
+}
+
+const mapsOf = (corner: Corner, legs: Leg[]): ConductanceMap[] =>
+  legs.map(({ scenario, gap }) => cornerAir({ corner, scenario, gap }));
+
 function cornerModel(
   scenario: Scenario,
   corner: Corner,
@@ -143,7 +154,7 @@ function cornerModel(
       caliper_K: kelvinOr(initial.caliper_C),
     },
     emissivity: scenario.correction.emissivity.factor,
-    maps: legs.map((leg) => cornerAir({ corner, scenario: leg.scenario, gap: leg.gap })),
+    maps: mapsOf(corner, legs),
     shares: drivenLegs.map((leg) => {
       const front = leg.scenario.car.brake_balance_front;
       return ((corner.axle === 'front' ? front : 1 - front) / 2) * scenario.correction.heat.factor;

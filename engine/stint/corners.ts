@@ -33,9 +33,20 @@ function brakeAt({ brakes, sides }: Scenario, axle: Axle, side: 'left' | 'right'
   return layOver(brakes[axle], sides[`${axle}_${side}`] ?? {}) as Brake;
 }
 
+/** The keys that hold a corner's blanking: the axle's, and a side's own where it has one. */
+export function blankingKeys(
+  { blanking_pct }: Scenario,
+  { axle, side }: Pick<Corner, 'axle' | 'side'>,
+): string[] {
+  const sides = side === 'both' ? (['left', 'right'] as const) : [side];
+  const own = sides.filter((each) => blanking_pct[`${axle}_${each}`] !== undefined);
+  const keys = own.map((each) => `blanking_pct.${axle}_${each}`);
+  return own.length < sides.length ? [`blanking_pct.${axle}`, ...keys] : keys;
+}
+
 /** Share of the mouth that is covered at a corner [%]. */
 export function blankingAt({ blanking_pct }: Scenario, axle: Axle, side: Corner['side']): number {
-  return side === 'both' ? blanking_pct[axle] : (blanking_pct[`${axle}_${side}`] ?? blanking_pct[axle]);
+  return blanking_pct[`${axle}_${side === 'both' ? 'left' : side}`] ?? blanking_pct[axle];
 }
 
 /** The brake as the disc model takes it. */

@@ -34,7 +34,8 @@ export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'
   };
 }
 
-function runCorner(
+/** One corner through the whole stint. */
+export function runCorner(
   model: StintModel,
   corner: CornerModel,
   clock: Clock,
@@ -107,7 +108,8 @@ function newColumns(samples: number): CornerColumns {
   };
 }
 
-function clockOf(model: StintModel): Clock {
+/** The columns that all corners of a model share. */
+export function clockOf(model: StintModel): Clock {
   const column = (): Float64Array => new Float64Array(model.samples);
   const clock: Clock = {
     time_s: column(),
