@@ -5,11 +5,16 @@ import light from '../../scenarios/cars/light.json' with { type: 'json' };
 import long from '../../scenarios/circuits/long.json' with { type: 'json' };
 import slow from '../../scenarios/circuits/slow.json' with { type: 'json' };
 import sorrelby from '../../scenarios/circuits/sorrelby.json' with { type: 'json' };
+import earlySoft from '../../scenarios/drivers/early-soft.json' with { type: 'json' };
+import gentle from '../../scenarios/drivers/gentle.json' with { type: 'json' };
+import lateHard from '../../scenarios/drivers/late-hard.json' with { type: 'json' };
+import ownDriver from '../../scenarios/drivers/own.json' with { type: 'json' };
 import clubEvening from '../../scenarios/stints/club-evening.json' with { type: 'json' };
 import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'json' };
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
 import { isTree, layOver } from './keys.ts';
+import type { Changes } from './override.ts';
 import type { Scenario } from './schema.ts';
 
 /** An entry of the library as a list shows it. */
@@ -21,11 +26,14 @@ export interface Entry {
 
 const carFiles = [heavy, light];
 const circuitFiles = [sorrelby, long, slow];
+const driverFiles = [ownDriver, earlySoft, gentle, lateHard];
 const stintFiles = [twenty, restart, nightRain, clubEvening];
 
 export const cars: readonly Entry[] = carFiles;
 export const circuits: readonly Entry[] = circuitFiles;
 export const stints: readonly Entry[] = stintFiles;
+/** Driving styles, invented; the first is the driver that came with the car. */
+export const drivers: readonly Entry[] = driverFiles;
 
 /** The whole scenario of a shipped stint. Throws on an id that is not in the library. */
 export function shippedStint(id: string): Scenario {
@@ -67,6 +75,12 @@ export function withCar(scenario: Scenario, id: string): Scenario {
 /** The same stint on another circuit, driven by the model: a measured trace is left behind. */
 export function withCircuit(scenario: Scenario, id: string): Scenario {
   return { ...scenario, ...circuitPart(id), trace: null } as Scenario;
+}
+
+/** What a phase sets to put another style at the wheel; what a style does not say stays as the scenario's driver has it. */
+export function driverChanges(id: string, { driver }: Scenario = defaultScenario()): Changes {
+  const style = { ...driver, ...entry(driverFiles, id).driver };
+  return Object.fromEntries(Object.entries(style).map(([key, value]) => [`driver.${key}`, value]));
 }
 
 function circuitPart(id: string): { circuit: object } {

@@ -3,11 +3,12 @@ import type { Scenario } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
 import { airPath } from './corner-air.ts';
 import type { Corner } from './corners.ts';
+import { clearAir } from './legs.ts';
 import type { AirRow } from './result.ts';
 
 /** 0 to 300 km/h by 20. */
 export function airRows(corner: Corner, scenario: Scenario): AirRow[] {
-  const map = airPath({ corner, scenario, gap: { gap_m: null, gap_s: null, share: 0 } });
+  const map = airPath({ corner, scenario, gap: clearAir });
   const step_mps = map.speed_mps[1]!;
   return Array.from({ length: 16 }, (_, i) => {
     const speed_mps = mpsFromKmh(20 * i);

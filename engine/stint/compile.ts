@@ -9,9 +9,11 @@ import { cornerAir } from './corner-air.ts';
 import { blankingKeys, cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { dayOf, type Day } from './day.ts';
+import { onBoard, tanksOf, type Tank } from './fuel.ts';
 import { legsOf, type Leg } from './legs.ts';
 import { memo } from './memo.ts';
 import { lapLength, motionKey, motionOf, type MotionRequest } from './motion.ts';
+import { notesOf, type PhaseNote } from './phase-facts.ts';
 import type { LapKind } from './result.ts';
 import { planLap, planStand, type LapPlan } from './steps.ts';
 
@@ -43,6 +45,8 @@ export interface StintModel {
   scenario: Scenario;
   passages: Passage[];
   corners: CornerModel[];
+  /** What holds in each phase, one a leg. */
+  notes: PhaseNote[];
   /** Samples of a column: one a step, and the start. */
   samples: number;
 }
@@ -70,18 +74,18 @@ export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOp
   const drivenLegs =
     driven && scenario.stint.hold_trace ? legsOf({ ...driven, stint: scenario.stint }) : legs;
   const days = legs.map((leg) => dayOf(leg.scenario.conditions));
-  const passages = passagesOf(scenario, { legs: drivenLegs, days }, stepScale);
+  const tanks = tanksOf(drivenLegs, lapLength(drivenLegs[0]!.scenario));
+  const passages = passagesOf(scenario, { legs: drivenLegs, days, tanks }, stepScale);
   const corners = cornersOf(scenario).map((corner) => cornerModel(scenario, corner, { legs, drivenLegs }));
-  return { scenario, passages, corners, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
+  const notes = notesOf(scenario, legs, tanks);
+  return { scenario, passages, corners, notes, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
 }
 
 function passagesOf(
   scenario: Scenario,
-  { legs, days }: { legs: Leg[]; days: Day[] },
+  { legs, days, tanks }: { legs: Leg[]; days: Day[]; tanks: Tank[] },
   scale: number,
 ): Passage[] {
-  const length_km = lapLength(legs[0]!.scenario) / 1000;
-  const lapFuel_kg = (scenario.car.fuel_burn_kg_per_100km * length_km) / 100;
   const from = [scenario.brakes.front.window.from_lap, scenario.brakes.rear.window.from_lap];
   const passages: Passage[] = [];
   let lap = 0;
@@ -97,9 +101,8 @@ function passagesOf(
       });
       return;
     }
-    const massAt = (of: number): number =>
-      leg.scenario.car.mass_kg + Math.max(0, scenario.car.fuel_kg - (of - 0.5) * lapFuel_kg);
-    const mass_kg = massAt(lap + (leg.laps + 1) / 2);
+    const massAfter = (laps: number): number => leg.scenario.car.mass_kg + onBoard(tanks[index]!, laps);
+    const mass_kg = massAfter(leg.laps / 2);
     const plan =
       leg.laps > 0
         ? planOf({ request: { kind: leg.kind, scenario: leg.scenario, gap: leg.gap, mass_kg }, scale })
@@ -117,7 +120,7 @@ function passagesOf(
         plan,
         lap,
         counted,
-        massRatio: massAt(lap) / mass_kg,
+        massRatio: massAfter(i + 0.5) / mass_kg,
         day: days[index]!,
       });
     }
@@ -129,7 +132,11 @@ function passagesOf(
 const LAPS_AFTER_SAFETY = 3;
 
 /** The same corner under another blanking from the start of the stint; what phases set holds as before. */
-export function withBlanking({ scenario }: StintModel, model: CornerModel, blanking_pct: number): CornerModel {
+export function withBlanking(
+  { scenario }: StintModel,
+  model: CornerModel,
+  blanking_pct: number,
+): CornerModel {
   const keys = blankingKeys(scenario, model.corner);
   const legs = legsOf(withChanges(scenario, Object.fromEntries(keys.map((key) => [key, blanking_pct]))));
   return { ...model, maps: mapsOf(model.corner, legs) };

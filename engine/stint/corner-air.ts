@@ -6,7 +6,7 @@ import { solveAirPath } from '../duct/network.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { airPathOf, blankingAt, specOf, type Corner } from './corners.ts';
 import { dayOf } from './day.ts';
-import { gapAt, type Gap } from './legs.ts';
+import { clearAir, gapAt, type Gap } from './legs.ts';
 import { memo } from './memo.ts';
 
 /** Grid of car speed; beyond its end the flows go on in proportion [m/s] */
@@ -40,8 +40,6 @@ export const cornerAir = memo(
       : mix(mapBehind(request, clearAir), following, request.gap.share);
   },
 );
-
-const clearAir: Gap = { gap_m: null, gap_s: null, share: 0 };
 
 function mapBehind(request: CornerAirRequest, gap: Gap): ConductanceMap {
   const { corner, scenario } = request;

@@ -9,11 +9,23 @@ export interface Gap {
   gap_s: number | null;
   /** Share of the lap behind the car ahead [-] */
   share: number;
+  /** Faster than this the car runs beside the wake; null stays in line. */
+  pullOut_kmh: number | null;
+  /** Whether the car ahead spares this one drag. */
+  tow: boolean;
 }
 
-export type Leg =
-  | { kind: LapKind; laps: number; scenario: Scenario; gap: Gap }
-  | { kind: 'stand'; duration_s: number; brakeHeld: boolean; scenario: Scenario; gap: Gap };
+export const clearAir: Gap = { gap_m: null, gap_s: null, share: 0, pullOut_kmh: null, tow: false };
+
+interface Setting {
+  scenario: Scenario;
+  gap: Gap;
+  /** Whether the phase says what fuel is on board as it begins. */
+  refuelled: boolean;
+}
+
+export type Leg = Setting &
+  ({ kind: LapKind; laps: number } | { kind: 'stand'; duration_s: number; brakeHeld: boolean });
 
 /** One leg a phase. What a phase sets holds from there on; its gap is its own. */
 export function legsOf(scenario: Scenario): Leg[] {
@@ -21,25 +33,23 @@ export function legsOf(scenario: Scenario): Leg[] {
   const fixed = phases.reduce((sum, phase) => sum + (phase.kind === 'stand' ? 0 : (phase.laps ?? 0)), 0);
   let now = scenario;
   return phases.map((phase) => {
-    now = withChanges(now, phase.set ?? {});
+    const { set = {} } = phase;
+    now = withChanges(now, set);
+    const setting = { scenario: now, refuelled: 'car.fuel_kg' in set };
     if (phase.kind === 'stand') {
       const { kind, duration_s, brake_held } = phase;
-      return {
-        kind,
-        duration_s,
-        brakeHeld: brake_held,
-        scenario: now,
-        gap: { gap_m: null, gap_s: null, share: 0 },
-      };
+      return { ...setting, kind, duration_s, brakeHeld: brake_held, gap: clearAir };
     }
-    return { kind: phase.kind, laps: phase.laps ?? laps - fixed, scenario: now, gap: gapOf(phase, now) };
+    return { ...setting, kind: phase.kind, laps: phase.laps ?? laps - fixed, gap: gapOf(phase, now) };
   });
 }
 
 function gapOf(phase: Exclude<Phase, { kind: 'stand' }>, { traffic }: Scenario): Gap {
   const named = phase.gap_m !== undefined || phase.gap_s !== undefined;
   const { gap_m = null, gap_s = null } = named ? phase : traffic;
-  return { gap_m, gap_s, share: gap_m === null && gap_s === null ? 0 : (phase.traffic_share ?? 1) };
+  const { traffic_share: share = 1, pull_out_kmh = null, tow = true } = phase;
+  if (share === 0 || (gap_m === null && gap_s === null)) return clearAir;
+  return { gap_m, gap_s, share, pullOut_kmh: pull_out_kmh, tow };
 }
 
 /** Distance to the car ahead at a speed; Infinity in clear air [m]. */

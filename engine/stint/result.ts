@@ -1,6 +1,7 @@
 /** What a run of a stint gives. SI and kelvin; the page converts for the eye. Typed arrays are transferred, not copied. */
 
 import type { CornerColumns } from '../disc/columns.ts';
+import type { Scenario } from '../scenario/schema.ts';
 
 export type { CornerColumns };
 
@@ -11,6 +12,8 @@ export interface Lap {
   /** Number of the lap, from 1 [-] */
   lap: number;
   kind: LapKind;
+  /** Place of its phase in the result's list of phases [-] */
+  phase: number;
   /** True for the push laps that are judged against the window. */
   counted: boolean;
   /** The weather of this lap; phases may change it. */
@@ -23,9 +26,36 @@ export interface Lap {
   lastSample: number;
 }
 
+/** What holds in a phase, beyond how its laps are driven. */
+export interface PhaseFacts {
+  /** The car ahead; null in clear air and for a standing car. */
+  gap: {
+    gap_m: number | null;
+    gap_s: number | null;
+    /** Share of the lap behind it [-] */
+    share: number;
+    /** Faster than this the car runs beside the wake; null stays in line [m/s] */
+    pullOut_mps: number | null;
+    tow: boolean;
+  } | null;
+  wet: boolean;
+  ambient_K: number;
+  /** Covered share of the mouths; a side's own where it has one [percent] */
+  blanking_pct: Scenario['blanking_pct'];
+  /** On board as the phase begins [kg] */
+  fuel_kg: number;
+  /** Share of the braking force at the front axle [-] */
+  balance: number;
+  driver: Scenario['driver'];
+}
+
 /** A stretch of the stint under one heading: a run of laps of one kind, or a standing car. */
-export interface PhaseSpan {
+export interface PhaseSpan extends PhaseFacts {
   kind: LapKind | 'stand';
+  /** Place of the phase in the scenario's list; phases without laps are not in the result. */
+  index: number;
+  /** What this phase has set anew: the facts in which it differs from the phase before. Fuel that only burnt is not. */
+  changed: (keyof PhaseFacts)[];
   /** First and last lap, or null for a standing car. */
   laps: [first: number, last: number] | null;
   start_s: number;

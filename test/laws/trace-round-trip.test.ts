@@ -5,6 +5,7 @@ import { checkScenario } from '../../engine/scenario/parse.ts';
 import { tracePart } from '../../engine/scenario/trace-part.ts';
 import type { Scenario } from '../../engine/scenario/schema.ts';
 import { compile } from '../../engine/stint/compile.ts';
+import { clearAir } from '../../engine/stint/legs.ts';
 import { motionOf } from '../../engine/stint/motion.ts';
 import { kmhFromMps } from '../../engine/units.ts';
 import { driven, settled, withPhases } from '../support/stints.ts';
@@ -49,8 +50,7 @@ describe('a driven lap logged at 10 Hz with 0.1 m/s of noise and read back', () 
   const scenario = withPhases([{ kind: 'push', laps: LAPS }], LAPS);
   const passage = compile(scenario).passages[0]!;
   if (passage.kind === 'stand') throw new Error('no lap');
-  const gap = { gap_m: null, gap_s: null, share: 0 };
-  const { profile } = motionOf({ kind: 'push', scenario, gap, mass_kg: passage.plan.mass_kg });
+  const { profile } = motionOf({ kind: 'push', scenario, gap: clearAir, mass_kg: passage.plan.mass_kg });
   const clean = driven(scenario);
 
   it.each([1, 2, 3])('gives brake heat within 2 percent and face peaks within 5 K, seed %i', (seed) => {

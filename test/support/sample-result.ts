@@ -4,6 +4,7 @@ import type {
   Lap,
   LapKind,
   LapSummary,
+  PhaseFacts,
   PhaseSpan,
   StintResult,
   Stop,
@@ -76,6 +77,7 @@ export function sampleResult(options: SampleOptions = {}): StintResult {
     laps.push({
       lap: k + 1,
       kind,
+      phase: kinds.slice(1, k + 1).filter((one, i) => one !== kinds[i]).length,
       counted,
       wet: false,
       ambient_K: 299.15,
@@ -285,6 +287,24 @@ function verdictOf(laps: Lap[], summaries: LapSummary[], limits: CornerResult['w
   };
 }
 
+const plain: PhaseFacts & Pick<PhaseSpan, 'changed'> = {
+  gap: null,
+  wet: false,
+  ambient_K: 299.15,
+  blanking_pct: { front: 50, rear: 50 },
+  fuel_kg: 60,
+  balance: 0.62,
+  driver: {
+    grip_share_braking_dry: 0.7,
+    grip_share_braking_wet: 0.5,
+    grip_share_cornering: 0.9,
+    grip_share_traction: 0.8,
+    coast_s: 0.2,
+    build_up_s: 0.2,
+  },
+  changed: [],
+};
+
 function phasesOf(laps: Lap[], stand_s: number): PhaseSpan[] {
   const spans: PhaseSpan[] = [];
   for (const lap of laps) {
@@ -294,7 +314,9 @@ function phasesOf(laps: Lap[], stand_s: number): PhaseSpan[] {
       last.end_s = lap.end_s;
     } else {
       spans.push({
+        ...plain,
         kind: lap.kind,
+        index: spans.length,
         laps: [lap.lap, lap.lap],
         start_s: lap.start_s,
         end_s: lap.end_s,
@@ -304,7 +326,9 @@ function phasesOf(laps: Lap[], stand_s: number): PhaseSpan[] {
   }
   const end_s = laps.at(-1)?.end_s ?? 0;
   if (stand_s > 0) {
-    spans.push({ kind: 'stand', laps: null, start_s: end_s, end_s: end_s + stand_s, brakeHeld: false });
+    const index = spans.length;
+    const times = { start_s: end_s, end_s: end_s + stand_s };
+    spans.push({ ...plain, kind: 'stand', index, laps: null, ...times, brakeHeld: false });
   }
   return spans;
 }
