@@ -7,6 +7,8 @@ interface AnySchema {
   entries?: Record<string, AnySchema>;
   wrapped?: AnySchema;
   item?: AnySchema;
+  /** Kinds of an item where they differ; a choice of words has its words here. */
+  options?: readonly (AnySchema | string)[];
   pipe?: readonly { type: string; metadata?: FieldInfo }[];
 }
 
@@ -64,9 +66,18 @@ export function isLeaf(key: string): boolean {
   return at !== undefined && ['number', 'boolean', 'string', 'picklist', 'literal'].includes(at.type ?? '');
 }
 
-/** Label, meaning and range of a field, such as `conditions.ambient_C`. */
+/** What a list of unlike items, such as the phases, says of one name: the first kind of item that has it. */
+function itemFieldAt(key: string): AnySchema | undefined {
+  const [, list, name] = /^(.+)\.\d+\.(\w+)$/.exec(key) ?? [];
+  let at = list === undefined ? undefined : schemaAt(list);
+  while (at?.wrapped) at = at.wrapped;
+  const kinds = at?.item?.options?.filter((kind) => typeof kind !== 'string') ?? [];
+  return kinds.map(({ entries }) => entries?.[name ?? '']).find(Boolean);
+}
+
+/** Label, meaning and range of a field, such as `conditions.ambient_C` or `stint.phases.0.laps`. */
 export function fieldAt(key: string): FieldInfo | undefined {
-  let at = schemaAt(key);
+  let at = schemaAt(key) ?? itemFieldAt(key);
   while (at?.wrapped) at = at.wrapped;
   return at?.pipe?.find((step) => step.type === 'metadata')?.metadata;
 }
