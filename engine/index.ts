@@ -4,3 +4,5 @@ export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
 export type { EngineDoor, RunReply, RunRequest } from './shell/protocol.ts';
+export type * from './circuit/understood.ts';
+export type { TraceColumns } from './circuit/trace.ts';
