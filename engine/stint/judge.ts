@@ -7,7 +7,7 @@ import type { LapSummary, Limit, Verdict, WindowLimits } from './result.ts';
 const HOT_EXCESS_K = 50;
 const HOT_TIME_S = 0.5;
 /** How far under bite one stop a lap may start, if the face passes bite within this time. */
-const COLD_EXCESS_K = 40;
+export const COLD_EXCESS_K = 40;
 const COLD_TIME_S = 0.5;
 
 export function windowOf({ window }: Brake): WindowLimits {

@@ -167,6 +167,63 @@ export interface WindowLimits {
 
 export type Axle = 'front' | 'rear';
 
+/** The discs come back from slow or standing: what the driver meets until they are warm, as `restarts.ts` defines it. */
+export interface Restart {
+  /** First lap at pace. */
+  lap: number;
+  after: 'start' | 'safety car' | 'stop';
+  /** Face at the start of the first hard stop. */
+  firstStop_K: number;
+  firstStopPlace: string;
+  firstStopLap: number;
+  /** How far that is under bite; 0 at or above it [K] */
+  underBite_K: number;
+  /** Braking phases, hard or not, before the disc is warm; null if it never is before it is slow again [-] */
+  brakesToWarm: number | null;
+  /** Whole laps driven before the lap on which it is warm [-] */
+  lapsToWarm: number | null;
+  /** The hard stop from which it is warm. */
+  warmLap: number | null;
+  warmPlace: string | null;
+}
+
+/** What a part does while the car stands. */
+export interface SoakRise {
+  start_K: number;
+  peak_K: number;
+  rise_K: number;
+  /** From the moment the car stands; 0 where the part only cools [s] */
+  peakAfter_s: number;
+}
+
+/** A standing car: caliper and fluid go on rising while the disc cools. */
+export interface Soak {
+  /** The lap it follows. */
+  lap: number;
+  standing_s: number;
+  brakeHeld: boolean;
+  caliper: SoakRise;
+  fluid: SoakRise;
+  /** What the peak leaves to the caliper's caution and to the fluid's wet boiling point; negative is over [K] */
+  caliperMargin_K: number;
+  fluidMargin_K: number;
+  /** Bulk of the disc. */
+  discStart_K: number;
+  discEnd_K: number;
+  /** What it loses in the first minute; null where the car stands for less [K] */
+  discFirstMinute_K: number | null;
+}
+
+/** The largest difference between the two sides of an axle, as `pulls.ts` defines it. */
+export interface Pull {
+  axle: Axle;
+  lap: number;
+  at: 'stop start' | 'face peak';
+  place: string;
+  hotter: 'left' | 'right';
+  by_K: number;
+}
+
 export interface CornerResult {
   axle: Axle;
   /** "both" when left and right are equal and were computed once. */
@@ -176,6 +233,11 @@ export interface CornerResult {
   columns: CornerColumns | null;
   laps: LapSummary[];
   stops: Stop[];
+  restarts: Restart[];
+  /** After the last lap; null when the stint does not end standing. */
+  soak: Soak | null;
+  /** In each stop between laps of more than a minute. */
+  stopSoaks: Soak[];
   verdict: Verdict;
   facePeak_K: number;
   bulkPeak_K: number;
@@ -209,6 +271,8 @@ export interface StintResult {
   phases: PhaseSpan[];
   clock: Clock;
   corners: CornerResult[];
+  /** One for each axle whose sides differ. */
+  pulls: Pull[];
   track: Track;
   /** Of the first push lap (or the first lap): time, top speed, heat of all four brakes. */
   lapTime_s: number;

@@ -10,7 +10,10 @@ import type { CornerModel, StintModel } from './compile.ts';
 import { airRows } from './air-rows.ts';
 import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
+import { pullsOf } from './pulls.ts';
+import { restartsOf } from './restarts.ts';
 import type { Clock, CornerResult, Ledger, StintResult, Track } from './result.ts';
+import { soaksOf } from './soak.ts';
 
 /** `wanted: 'summary'` leaves the columns out of the result. */
 export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'): StintResult {
@@ -20,17 +23,19 @@ export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'
   const first =
     model.passages.find((p) => p.kind === 'push') ?? model.passages.find((p) => p.kind !== 'stand');
   const plan = first && first.kind !== 'stand' ? first.plan : null;
+  const pulls = pullsOf(corners);
   return {
     name: model.scenario.name,
     laps,
     phases: phasesOf(model),
     clock,
     corners,
+    pulls,
     track: trackOf(model),
     lapTime_s: plan?.duration_s ?? 0,
     topSpeed_mps: plan?.topSpeed_mps ?? 0,
     brakeEnergyPerLap_J: (plan?.heat_J ?? 0) * (first && first.kind !== 'stand' ? first.massRatio : 1),
-    notices: noticesOf(model, corners),
+    notices: noticesOf(model, corners, pulls),
   };
 }
 
@@ -61,6 +66,8 @@ export function runCorner(
     columns: wanted === 'columns' ? trace : null,
     laps,
     stops,
+    restarts: restartsOf(model.passages, stops, windowOf(brake)),
+    ...soaksOf(model.passages, trace, clock.time_s, brake),
     verdict: judge(laps, windowOf(brake), brake.window.from_lap),
     facePeak_K: Math.max(...laps.map((lap) => lap.faceMax_K), trace.face_K[0]!),
     bulkPeak_K: highest(trace.cheek_K),

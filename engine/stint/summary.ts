@@ -1,6 +1,7 @@
 /** A result in the trade's units: the object that `--json` prints. Its keys are a contract; see README. */
 import { celsius, kmhFromMps } from '../units.ts';
-import type { AirRow, CornerResult, LapSummary, Ledger, Notice, StintResult } from './result.ts';
+import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
+import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from './result.ts';
 
 export interface LapRecord {
   lap: number;
@@ -26,6 +27,11 @@ export interface CornerRecord {
   caliperPeak_C: number;
   fluidPeak_C: number;
   fluidPeakAt_s: number;
+  /** Each return from slow or standing; what warm means is written in `restarts.ts`. */
+  restarts: RestartRecord[];
+  /** After the last lap, or null; and in the long stops between laps. */
+  soak: SoakRecord | null;
+  stopSoaks: SoakRecord[];
   ledger_J: Ledger;
   air: {
     speed_kmh: number;
@@ -41,6 +47,8 @@ export interface StintRecord {
   name: string;
   axles: { front: CornerRecord; rear: CornerRecord };
   corners?: Record<string, CornerRecord>;
+  /** The largest difference of each axle whose sides differ; only with `corners`. */
+  pulls?: Pull[];
   lapTime_s: number;
   topSpeed_kmh: number;
   brakeEnergyPerLap_J: number;
@@ -56,7 +64,7 @@ export function summarise(result: StintResult): StintRecord {
   return {
     name: result.name,
     axles: { front: cornerRecord(hotterOf(result, 'front')), rear: cornerRecord(hotterOf(result, 'rear')) },
-    ...(uneven.length > 0 ? { corners } : {}),
+    ...(uneven.length > 0 ? { corners, pulls: result.pulls } : {}),
     lapTime_s: result.lapTime_s,
     topSpeed_kmh: kmhFromMps(result.topSpeed_mps),
     brakeEnergyPerLap_J: result.brakeEnergyPerLap_J,
@@ -82,6 +90,9 @@ function cornerRecord(corner: CornerResult): CornerRecord {
     caliperPeak_C: celsius(corner.caliperPeak_K),
     fluidPeak_C: celsius(corner.fluidPeak_K),
     fluidPeakAt_s: corner.fluidPeakAt_s,
+    restarts: corner.restarts.map(restartRecord),
+    soak: corner.soak && soakRecord(corner.soak),
+    stopSoaks: corner.stopSoaks.map(soakRecord),
     ledger_J: corner.ledger_J,
     air: corner.air.map(airRecord),
     safeSpan_pct: corner.safeSpan_pct,

@@ -1,21 +1,17 @@
 /** A result as text: the table a terminal shows, and the columns of a CSV file. */
 import { celsius, kmhFromMps } from '../units.ts';
 import type { CornerResult, StintResult } from './result.ts';
+import { driverLines } from './driver-lines.ts';
 import type { CornerRecord, StintRecord } from './summary.ts';
 
 /** A readable table, one line a lap. */
 export function stintTable(record: StintRecord): string {
-  const { front, rear } = record.axles;
-  const head = [
-    'lap',
-    'kind',
-    ...['front', 'rear'].flatMap((axle) => [`${axle} stop`, 'peak', 'bulk', 'window']),
-  ];
-  const rows = front.laps.map((lap, i) => [
+  const corners = cornersOf(record);
+  const head = ['lap', 'kind', ...corners.flatMap(({ name }) => [`${name} stop`, 'peak', 'bulk', 'window'])];
+  const rows = record.axles.front.laps.map((lap, i) => [
     String(lap.lap),
     lap.kind,
-    ...lapCells(front, i),
-    ...lapCells(rear, i),
+    ...corners.flatMap(({ corner }) => lapCells(corner, i)),
   ]);
   const widths = head.map((title, i) => Math.max(title.length, ...rows.map((row) => row[i]!.length)));
   const line = (cells: string[]): string => cells.map((cell, i) => cell.padStart(widths[i]!)).join('  ');
@@ -28,10 +24,26 @@ export function stintTable(record: StintRecord): string {
     line(head),
     ...rows.map(line),
     '',
-    peaks('front', front),
-    peaks('rear', rear),
+    ...corners.map(({ name, corner }) => peaks(name, corner)),
+    ...corners.flatMap(({ name, corner }) => driverLines(name, corner)),
     ...record.notices.map((notice) => `note: ${notice.text}`),
   ].join('\n');
+}
+
+interface Named {
+  name: string;
+  corner: CornerRecord;
+}
+
+/** Each axle as one corner, or as its two sides where they differ. */
+function cornersOf({ axles, corners = {} }: StintRecord): Named[] {
+  return (['front', 'rear'] as const).flatMap((axle) => {
+    const sides = (['left', 'right'] as const).flatMap((side) => {
+      const corner = corners[`${axle}_${side}`];
+      return corner ? [{ name: `${axle} ${side}`, corner }] : [];
+    });
+    return sides.length > 0 ? sides : [{ name: axle, corner: axles[axle] }];
+  });
 }
 
 function lapCells(corner: CornerRecord, i: number): string[] {
@@ -41,9 +53,9 @@ function lapCells(corner: CornerRecord, i: number): string[] {
   return [stop, lap.faceMax_C.toFixed(0), lap.bulkMax_C.toFixed(0), verdict];
 }
 
-function peaks(axle: string, corner: CornerRecord): string {
+function peaks(name: string, corner: CornerRecord): string {
   const at = (corner.fluidPeakAt_s / 60).toFixed(1);
-  return `${axle}: pad ${corner.padPeak_C.toFixed(0)} °C, caliper ${corner.caliperPeak_C.toFixed(0)} °C, fluid ${corner.fluidPeak_C.toFixed(0)} °C at ${at} min`;
+  return `${name}: pad ${corner.padPeak_C.toFixed(0)} °C, caliper ${corner.caliperPeak_C.toFixed(0)} °C, fluid ${corner.fluidPeak_C.toFixed(0)} °C at ${at} min`;
 }
 
 /** All columns of all corners, one row a sample, units in the header. */

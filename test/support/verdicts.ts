@@ -1,5 +1,5 @@
 /** Results with a chosen verdict, for tests of words. */
-import type { Axle, CornerResult, StintResult, Verdict } from '../../engine/index.ts';
+import type { Axle, CornerResult, Pull, StintResult, Verdict } from '../../engine/index.ts';
 
 const inside: Verdict = {
   status: 'in',
@@ -34,6 +34,9 @@ export function corner(
     window,
     laps: [],
     stops: [],
+    restarts: [],
+    soak: null,
+    stopSoaks: [],
     columns: null,
     safeSpan_pct: null,
     verdict: verdict(changes),
@@ -42,4 +45,5 @@ export function corner(
   } as CornerResult;
 }
 
-export const resultOf = (...corners: CornerResult[]): StintResult => ({ corners }) as StintResult;
+export const resultOf = (...corners: CornerResult[]): StintResult =>
+  ({ corners, pulls: [] as Pull[] }) as StintResult;
