@@ -10,6 +10,10 @@ export function decimal(value: number, digits = 0): string {
   return Number(text) === 0 ? Math.abs(Number(text)).toFixed(digits) : text.replace('-', MINUS);
 }
 
+/** Decimals that a number needs, at most so many: 2 for 0.85, 1 for 0.5, none for 20. */
+export const digitsOf = (value: number, most: number): number =>
+  String(Number(value.toFixed(most))).split('.')[1]?.length ?? 0;
+
 /** "685 °C": a level of a brake temperature, to 5 °C. */
 export const level = (temperature_K: number): string => `${levelNumber(temperature_K)}${NBSP}°C`;
 

@@ -69,6 +69,16 @@ export class Session {
     return parsed.ok ? this.#take(parsed, name) : parsed.problems;
   }
 
+  /** Lays out the phases anew with the laps they add up to; the rest as `change`. */
+  changePhases(
+    { phases, laps }: Pick<Scenario['stint'], 'phases' | 'laps'>,
+    name: string,
+  ): readonly Problem[] {
+    const stint = { ...this.#scenario.stint, phases, laps };
+    const parsed = checkScenario({ ...this.#scenario, stint });
+    return parsed.ok ? this.#take(parsed, name) : parsed.problems;
+  }
+
   /** The hand has let go of a control. */
   settle(): void {
     this.#history = settled(this.#history);

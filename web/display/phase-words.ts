@@ -1,0 +1,120 @@
+/** The phases of a stint in words: a line each for the list, short marks for the chart, one sentence for all. */
+import { unitOf } from '../../engine/scenario/field.ts';
+import { fieldAt } from '../../engine/scenario/keys.ts';
+import { drivers } from '../../engine/scenario/library.ts';
+import { clockTime, decimal, digitsOf, NBSP, percent, withUnit } from './format.ts';
+import { gapOf, isStand, type Change, type PhasePlan, type PlannedPhase } from './phase-plan.ts';
+
+/** "45 s", "10 min", "2:30 min" */
+export function standTime(duration_s: number): string {
+  if (duration_s < 100) return withUnit(duration_s, 's');
+  return duration_s % 60 === 0 ? withUnit(duration_s / 60, 'min') : `${clockTime(duration_s)}${NBSP}min`;
+}
+
+/** "Push, 9 laps", "Out-lap", "Stop 45 s" */
+export function phaseName({ phase, laps }: PlannedPhase): string {
+  if (isStand(phase)) return `Stop${NBSP}${standTime(phase.duration_s)}`;
+  const isSingle = laps === 1 && (phase.kind === 'out' || phase.kind === 'in');
+  if (isSingle) return KINDS[phase.kind];
+  const count = `${decimal(laps)}${NBSP}${laps === 1 ? 'lap' : 'laps'}`;
+  return `${KINDS[phase.kind]}, ${phase.laps === null ? `the remaining ${count}` : count}`;
+}
+
+const KINDS = { out: 'Out-lap', push: 'Push', safety: 'Safety car', in: 'In-lap' };
+
+/** What else there is to say: traffic, then everything that changes. Empty for a plain phase. */
+export function phaseDetail(planned: PlannedPhase): string {
+  const { phase, changes } = planned;
+  const held = isStand(phase) && phase.brake_held ? ['brake held'] : [];
+  return [...held, ...trafficWords(planned), ...changeWords(changes)].join(', ');
+}
+
+/** "0.8 s behind for half the lap", "out of line above 220 km/h", "no tow" */
+export function trafficWords(planned: PlannedPhase): string[] {
+  const { phase } = planned;
+  const gap = gapOf(planned);
+  if (isStand(phase) || !gap) return [];
+  const { traffic_share: share = 1, pull_out_kmh, tow = true } = phase;
+  if (share === 0) return [];
+  const distance = gap.gap_m === null ? exact(gap.gap_s ?? 0, 's') : exact(gap.gap_m, 'm');
+  return [
+    `${distance} behind${shareWords(share)}`,
+    typeof pull_out_kmh === 'number' ? `out of line above ${withUnit(pull_out_kmh, 'km/h')}` : '',
+    tow ? '' : 'no tow',
+  ].filter(Boolean);
+}
+
+/** With the decimals it has, at most so many. */
+const exact = (value: number, unit: string, most = 2): string => withUnit(value, unit, digitsOf(value, most));
+
+function shareWords(share: number): string {
+  if (share === 1) return '';
+  return share === 0.5 ? ' for half the lap' : ` for ${percent(share * 100)} of the lap`;
+}
+
+/** "tape front 70 to 40 %", "wet", "11 °C", "60 kg fuel", "driver Early and soft" */
+export function changeWords(changes: readonly Change[]): string[] {
+  return changes.map((change) => {
+    const { key, from, to } = change;
+    if (key === 'conditions.wet') return to === true ? 'wet' : 'dry';
+    if (key === 'conditions.ambient_C') return withUnit(Number(to), '°C');
+    if (key === 'car.fuel_kg') return `${withUnit(Number(to), 'kg')} fuel`;
+    if (key === 'car.brake_balance_front') return `balance ${exact(Number(to) * 100, '%', 1)} front`;
+    if (key === 'driver') return `driver ${driverName(to)}`;
+    const place = tapeOn(key);
+    if (place) return `tape ${place} ${decimal(Number(from))} to ${percent(Number(to))}`;
+    return `${(fieldAt(key)?.label ?? key).toLowerCase()} ${exact(Number(to), unitOf(key))}`;
+  });
+}
+
+const driverName = (id: unknown): string => drivers.find((each) => each.id === id)?.name ?? 'changed';
+
+/** "front", "rear left", or null for a key that is not about blanking. */
+const tapeOn = (key: string): string | null =>
+  key.startsWith('blanking_pct.') ? key.replace('blanking_pct.', '').replace('_', ' ') : null;
+
+/** The same as short as it goes, most telling first: "tape 40 %", "wet", "11 °C", "driver", "fuel". */
+export function changeMarks(changes: readonly Change[]): string[] {
+  const tape = changes.filter(({ key }) => tapeOn(key)).map(({ to }) => Number(to));
+  const others = changes.filter(({ key }) => !tapeOn(key));
+  const marks = others.map((change) => SHORT[change.key] ?? changeWords([change])[0] ?? '');
+  return tape.length > 0
+    ? [`tape ${tape.map((share) => decimal(share)).join('/')}${NBSP}%`, ...marks]
+    : marks;
+}
+
+const SHORT: Record<string, string> = {
+  driver: 'driver',
+  'car.fuel_kg': 'fuel',
+  'car.brake_balance_front': 'balance',
+};
+
+/** "7 phases, 30 laps: out-lap; push, 9 laps, wet; stop 45 s, tape front 70 to 40 %." */
+export function phasesSummary(plan: PhasePlan): string {
+  const laps = plan.reduce((sum, { laps }) => sum + laps, 0);
+  const each = plan.map((planned) => phaseLine(planned));
+  return `${plan.length} ${plan.length === 1 ? 'phase' : 'phases'}, ${laps} laps: ${each.join('; ')}.`;
+}
+
+/** "push, 9 laps, wet" */
+export function phaseLine(planned: PlannedPhase): string {
+  const detail = phaseDetail(planned);
+  const name = phaseName(planned);
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}${detail && `, ${detail}`}`;
+}
+
+/** Lines that stand before a lap of a table: what a stop or a new phase changes there. Keyed by the lap. */
+export function lapRemarks(plan: PhasePlan): Map<number, string[]> {
+  const remarks = new Map<number, string[]>();
+  for (const planned of plan) {
+    const lap = planned.after + 1;
+    const detail = phaseDetail(planned);
+    const isLast = plan.slice(planned.index).every(({ laps }) => laps === 0);
+    if (isStand(planned.phase) ? isLast : detail === '' || planned.laps === 0) continue;
+    const line = isStand(planned.phase)
+      ? `${phaseName(planned)} before this lap${detail && `: ${detail}`}`
+      : `From lap${NBSP}${lap}: ${detail}`;
+    remarks.set(lap, [...(remarks.get(lap) ?? []), line]);
+  }
+  return remarks;
+}
