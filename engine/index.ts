@@ -3,6 +3,6 @@ export type * from './stint/result.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
-export type { EngineDoor, RunReply, RunRequest } from './shell/protocol.ts';
+export type { EngineDoor, RunReply, RunRequest, TraceBytes } from './shell/protocol.ts';
 export type * from './circuit/understood.ts';
 export type { TraceColumns } from './circuit/trace.ts';

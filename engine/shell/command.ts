@@ -1,7 +1,8 @@
 /** The terminal's door: one stint from a file and settings to a table, JSON or CSV. */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { readTrace } from '../circuit/read-trace.ts';
+import type { TraceQuestion } from '../circuit/understood.ts';
+import { tooLarge } from '../scenario/file-size.ts';
 import { isTree, keysUnknown, valueAt } from '../scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
 import { override, unknownKeys, valueFromText, type Changes } from '../scenario/override.ts';
@@ -13,6 +14,8 @@ import { compile } from '../stint/compile.ts';
 import { run } from '../stint/run.ts';
 import { summarise } from '../stint/summary.ts';
 import { stintCsv, stintTable } from '../stint/table.ts';
+import { readTrace } from '../trace-file/read-trace.ts';
+import { decodeText } from './decode-text.ts';
 
 const USAGE =
   'usage: npm run --silent stint -- [scenario.json] [--trace trace.csv] [--set key=value ...] [--json | --csv FILE]';
@@ -77,11 +80,23 @@ function scenarioFrom(file: string | undefined): Scenario {
 }
 
 function withTrace(scenario: Scenario, file: string): Scenario {
-  const text = attempt(file, 'a trace file that can be read', () => readFileSync(file, 'utf8'));
-  const reading = readTrace(text);
-  if (!reading.ok) throw new Refused(reading.problems.map((line) => `${file}: ${line}`));
-  return accepted(checkScenario({ ...scenario, trace: tracePart(file, reading.columns) }));
+  const bytes = attempt(file, 'a trace file that can be read', () => {
+    const problem = tooLarge(statSync(file).size);
+    if (problem) throw new Refused([`${file}: ${problem}`]);
+    return readFileSync(file);
+  });
+  const decoded = decodeText(new Uint8Array(bytes).buffer);
+  if (!('text' in decoded)) throw new Refused([`${file}: ${decoded.problem}`]);
+  const { columns, problems, understood } = readTrace(decoded.text);
+  const question = understood?.question;
+  const open = question ? [...problems, questionLine(question)] : problems;
+  if (!columns) throw new Refused(open.map((line) => `${file}: ${line}`));
+  return accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) }));
 }
+
+/** Nobody answers here: the file itself must say it. */
+const questionLine = ({ text, answers }: TraceQuestion): string =>
+  `${text} (${answers.map((answer) => answer.text).join(' or ')}) The page asks; here the file must say it`;
 
 function set(base: Scenario, settings: string[]): Scenario {
   const malformed = settings.filter((setting) => !/^[^=]+=/.test(setting));
@@ -115,6 +130,7 @@ function attempt<T>(file: string, expected: string, action: () => T): T {
   try {
     return action();
   } catch (error) {
+    if (error instanceof Refused) throw error;
     throw new Refused([`${file}: expected ${expected}, got ${messageOf(error)}`]);
   }
 }

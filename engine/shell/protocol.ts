@@ -1,5 +1,5 @@
 /** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
-import type { TraceReading } from '../circuit/read-trace.ts';
+import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { Problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { StintResult } from '../stint/result.ts';
@@ -17,8 +17,18 @@ export type RunReply =
   | { id: number; kind: 'problems'; problems: Problem[] }
   | { id: number; kind: 'failure'; message: string };
 
+/** A file or blob: what is needed of it, and what crosses the door without being read first. */
+export interface TraceBytes {
+  readonly size: number;
+  arrayBuffer(): Promise<ArrayBuffer>;
+}
+
 export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
-  /** Reads the text of a logger's file into columns, or says what is wrong with it. */
-  readTrace(text: string): Promise<TraceReading>;
+  /** Reads a logger's file into columns, or says what is wrong with it. Nothing is asked back: terminating ends it. */
+  readTrace(
+    file: TraceBytes,
+    choices: TraceChoices,
+    progress: (share: number) => void,
+  ): Promise<TraceReading>;
 }

@@ -1,10 +1,13 @@
 /** A trace file on its way in: read in a worker of its own, shown as understood, taken or refused by the person. */
-import type { EngineDoor } from '../../engine/index.ts';
+import type { EngineDoor, TraceColumns, UnderstoodTrace } from '../../engine/index.ts';
 
 /** Larger files are refused before they are read [bytes] */
 const LARGEST = 50e6;
 
-type ReadTrace = Extract<Awaited<ReturnType<EngineDoor['readTrace']>>, { ok: true }>;
+interface ReadTrace {
+  understood: UnderstoodTrace;
+  columns: TraceColumns;
+}
 
 interface ReaderDoor {
   readTrace: EngineDoor['readTrace'];
@@ -36,7 +39,7 @@ export class TraceReader {
     return this.#busy;
   }
 
-  async open(file: Pick<File, 'name' | 'size' | 'text'>): Promise<void> {
+  async open(file: Pick<File, 'name' | 'size' | 'arrayBuffer'>): Promise<void> {
     const mine = ++this.#latest;
     this.#name = file.name;
     this.#reading = null;
@@ -48,10 +51,11 @@ export class TraceReader {
     this.#busy = true;
     const door = this.#open();
     try {
-      const reading = await door.readTrace(await file.text());
+      const reading = await door.readTrace(file, {}, () => undefined);
       if (mine !== this.#latest) return;
-      if (reading.ok) this.#reading = reading;
-      else this.#problems = reading.problems;
+      const { understood, columns, problems } = reading;
+      if (understood && columns) this.#reading = { understood, columns };
+      else this.#problems = understood?.question ? [...problems, understood.question.text] : problems;
     } catch (cause) {
       if (mine === this.#latest) this.#problems = [`file: could not be read, ${String(cause)}`];
     } finally {

@@ -1,5 +1,5 @@
 /** The door to the engine in a worker of its own. A worker that breaks rejects all that was asked of it. */
-import { wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import type { EngineDoor } from '../../engine/index.ts';
 import type { OpenDoor } from './engine-client.ts';
 
@@ -20,7 +20,8 @@ export function openWorker(): WorkerDoor {
   broken.catch(() => undefined); // heard through the races below
   return {
     run: (request) => Promise.race([engine.run(request), broken]),
-    readTrace: (text) => Promise.race([engine.readTrace(text), broken]),
+    readTrace: (file, choices, progress) =>
+      Promise.race([engine.readTrace(file, choices, proxy(progress)), broken]),
     close: () => worker.terminate(),
   };
 }

@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { checkScenario } from '../../../engine/scenario/parse.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
-import { readTrace } from '../../../engine/circuit/read-trace.ts';
+import type { TraceBytes } from '../../../engine/index.ts';
+import { readTrace } from '../../../engine/trace-file/read-trace.ts';
 import { TraceReader } from '../../../web/state/trace-reader.svelte.ts';
 import { tracePart } from '../../../engine/scenario/trace-part.ts';
 
 const speed_mps = new Float64Array(100).fill(20);
 const ramp = (step: number): Float64Array => Float64Array.from({ length: 100 }, (_, i) => i * step);
-const file = (name: string, text: string) => ({ name, size: text.length, text: () => Promise.resolve(text) });
+const file = (name: string, text: string) => ({
+  name,
+  size: text.length,
+  arrayBuffer: () => Promise.resolve(new TextEncoder().encode(text).buffer),
+});
 const rows = Array.from({ length: 240 }, (_, i) => `${(i / 10).toFixed(1)},${(100 + i / 2).toFixed(1)}`);
 const good = ['Time,Speed', 's,km/h', ...rows].join('\n');
 
@@ -30,7 +35,7 @@ describe('a lap from a file', () => {
 
 describe('the reader of trace files', () => {
   const open = () => ({
-    readTrace: (text: string) => Promise.resolve(readTrace(text)),
+    readTrace: async (bytes: TraceBytes) => readTrace(new TextDecoder().decode(await bytes.arrayBuffer())),
     close: () => undefined,
   });
 
@@ -51,7 +56,11 @@ describe('the reader of trace files', () => {
 
   it('refuses a file above 50 MB before reading it', async () => {
     const reader = new TraceReader(open);
-    await reader.open({ name: 'huge.csv', size: 60e6, text: () => Promise.reject(new Error('was read')) });
+    await reader.open({
+      name: 'huge.csv',
+      size: 60e6,
+      arrayBuffer: () => Promise.reject(new Error('was read')),
+    });
     expect(reader.problems).toEqual(['file: expected at most 50 MB, got 60 MB']);
   });
 
