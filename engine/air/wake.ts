@@ -13,6 +13,9 @@ const TOW_LENGTH_M = 2.4;
 /** Warming right behind a car ahead that rejects 250 kW at 60 m/s into 3 m² of air, rough [K] */
 const NEAR_HEAT_K = 1.5;
 
+/** Half the span of speeds over which a car that pulls out leaves the wake. Smoothing, no source [m/s] */
+const PULL_OUT_MPS = 4;
+
 /** Growth of the wake's area with the gap: 1 at the tail, (gap/length)^(2/3) far behind, level at the tail. */
 function wakeGrowth(gap_m: number, length_m: number): number {
   return Math.cbrt(1 + (Math.max(0, gap_m) / length_m) ** 2);
@@ -82,4 +85,28 @@ export function towDragShare(gap_m: number, strength: number = TOW_STRENGTH): nu
  */
 export function wakeHeatRise(gap_m: number, dragArea_m2: number = LEADER_DRAG_AREA_M2): number {
   return NEAR_HEAT_K / wakeGrowth(gap_m, GROWTH_LENGTH_RATIO * Math.sqrt(dragArea_m2));
+}
+
+/**
+ * How far a car that pulls out of line above some speed has left the wake.
+ *
+ *     share = x² (3 − 2x);  x = (V − V₀ + 4 m/s) / 8 m/s, held between 0 and 1
+ *
+ * @remarks
+ * A driver pulls out in one move; the smooth step keeps drag and flow free of jumps, so that stints move smoothly
+ * with the speed at which it happens.
+ * Source: common practice, no source, for pulling out of line to cool; the step is numerical.
+ *
+ * @param speed_mps - speed now [m/s]
+ * @param pullOut_mps - speed at which the car is half out of the wake [m/s]
+ * @returns 0 in line, 1 beside the wake [-]
+ *
+ * @example
+ * shareBesideWake(49, 50) // => 0.31640625
+ * shareBesideWake(54, 50) // => 1
+ */
+export function shareBesideWake(speed_mps: number, pullOut_mps: number): number {
+  const x = (speed_mps - pullOut_mps + PULL_OUT_MPS) / (2 * PULL_OUT_MPS);
+  const held = Math.min(1, Math.max(0, x));
+  return held * held * (3 - 2 * held);
 }

@@ -1,4 +1,4 @@
-import { dragForce, engineBrakingForce, rollingForce, slopeForce } from './longitudinal.ts';
+import { dragFactorAt, dragForce, engineBrakingForce, rollingForce, slopeForce } from './longitudinal.ts';
 import { GRAVITY_MPS2 } from '../units.ts';
 import type { AirState, CarDynamics } from './types.ts';
 
@@ -53,12 +53,12 @@ export interface BrakeHeat {
  */
 export function brakeForce(
   car: Pick<CarDynamics, 'mass_kg' | 'rotationalFactor' | 'rolling' | 'dragArea_m2' | 'engineBraking_W'>,
-  air: Pick<AirState, 'density_kgpm3' | 'dragFactor'>,
+  air: Pick<AirState, 'density_kgpm3' | 'dragFactor' | 'pullOut_mps'>,
   motion: { accel_mps2: number; speedSquared: number; slope: number },
 ): number {
   const speed_mps = Math.sqrt(motion.speedSquared);
   const resistance_N =
-    dragForce(air.density_kgpm3, car.dragArea_m2 * air.dragFactor, speed_mps) +
+    dragForce(air.density_kgpm3, car.dragArea_m2 * dragFactorAt(air, speed_mps), speed_mps) +
     rollingForce(car.rolling, car.mass_kg) +
     slopeForce(car.mass_kg, motion.slope) +
     engineBrakingForce(car.engineBraking_W, speed_mps);

@@ -1,5 +1,7 @@
 /** The forces along a car's path, and what its tyres allow. Forces act backwards when positive. */
+import { shareBesideWake } from '../air/wake.ts';
 import { GRAVITY_MPS2 } from '../units.ts';
+import type { AirState } from './types.ts';
 
 /**
  * Share of full revs that a driver keeps while slowing in gear.
@@ -32,6 +34,27 @@ const FIRST_GEAR_MPS = 15;
  */
 export function dragForce(density_kgpm3: number, dragArea_m2: number, speed_mps: number): number {
   return 0.5 * density_kgpm3 * dragArea_m2 * speed_mps * speed_mps;
+}
+
+/**
+ * Drag over drag in clear air at a speed: the tow holds only while the car is in line.
+ *
+ *     factor = f + (1 − f) · share beside the wake
+ *
+ * Source: `shareBesideWake`; the tow itself is `towDragShare`.
+ *
+ * @param air - drag factor in line, and the speed above which the car pulls out [-]
+ * @param speed_mps - speed [m/s]
+ * @returns factor on the drag [-]
+ *
+ * @example
+ * dragFactorAt({ dragFactor: 0.9, pullOut_mps: 50 }, 40) // => 0.9
+ * dragFactorAt({ dragFactor: 0.9, pullOut_mps: 50 }, 60) // => 1
+ */
+export function dragFactorAt(air: Pick<AirState, 'dragFactor' | 'pullOut_mps'>, speed_mps: number): number {
+  const { dragFactor, pullOut_mps } = air;
+  if (pullOut_mps === undefined) return dragFactor;
+  return dragFactor + (1 - dragFactor) * shareBesideWake(speed_mps, pullOut_mps);
 }
 
 /**

@@ -48,4 +48,6 @@ export interface AirState {
   powerFactor: number;
   /** drag over drag in clear air: below 1 in a tow */
   dragFactor: number;
+  /** faster than this the car runs beside the wake, out of the tow; absent: it stays in line [m/s] */
+  pullOut_mps?: number;
 }

@@ -1,5 +1,6 @@
 import {
   cornerSpeedSquared,
+  dragFactorAt,
   dragForce,
   engineBrakingForce,
   frictionEllipse,
@@ -52,7 +53,8 @@ export interface PaceRequest {
 export function paceOf({ layout, car, driver, air, speedCap_mps = UNLIMITED_MPS }: PaceRequest): Pace {
   const m = car.mass_kg;
   const n = layout.distance_m.length - 1;
-  const drag = dragForce(air.density_kgpm3, car.dragArea_m2 * air.dragFactor, 1) / m;
+  const dragWith = (factor: number): number => dragForce(air.density_kgpm3, car.dragArea_m2 * factor, 1) / m;
+  const inLine = dragWith(air.dragFactor);
   const lift = dragForce(air.density_kgpm3, car.downforceArea_m2, 1) / m;
   const rolling = rollingForce(car.rolling, m) / m;
   const power = (car.power_W * car.efficiency * air.powerFactor) / m;
@@ -74,7 +76,9 @@ export function paceOf({ layout, car, driver, air, speedCap_mps = UNLIMITED_MPS 
     return Math.min(corner, speedCap_mps ** 2, UNLIMITED_MPS ** 2);
   });
 
-  const resistance = (w: number, i: number): number => drag * w + rolling + climb[i]!;
+  const drag = (w: number): number =>
+    air.pullOut_mps === undefined ? inLine : dragWith(dragFactorAt(air, Math.sqrt(w)));
+  const resistance = (w: number, i: number): number => drag(w) * w + rolling + climb[i]!;
   /** load per mass times local grip times what cornering leaves of it */
   const gripLeft = (w: number, i: number): number => {
     const load = loadPerMass(lift, Math.sqrt(w)) * grip[i]!;

@@ -28,7 +28,8 @@ export interface ConductanceMap {
   /** Grid of car speed: entry i is at i·speedStep_mps. */
   speedStep_mps: number;
   speeds: number;
-  ambient_K: number;
+  /** Air that reaches the corner: the day's, or a wake's [K] */
+  air_K: Float64Array;
   /** Faces and vanes, entry speed·WALLS + wall [W/K] */
   face: Float64Array;
   vane: Float64Array;
@@ -62,7 +63,7 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
   const map: ConductanceMap = {
     speedStep_mps: path.speed_mps[1]!,
     speeds,
-    ambient_K: air.ambient_K,
+    air_K: column().fill(air.ambient_K),
     face: new Float64Array(speeds * WALLS),
     vane: new Float64Array(speeds * WALLS),
     rim: column(),

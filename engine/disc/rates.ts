@@ -60,7 +60,7 @@ export function setConductances(map: ConductanceMap, speed_mps: number): void {
   air[SPRAY_FACE] = between(map.sprayFace_W, i, i + 1, w);
   air[SPRAY_VANE] = between(map.sprayVane_W, i, i + 1, w);
   air[ON_FACE] = map.faceInWheelhouse;
-  air[AMBIENT] = map.ambient_K;
+  air[AMBIENT] = between(map.air_K, i, i + 1, w);
 }
 
 function between(values: Float64Array, a: number, b: number, w: number): number {

@@ -71,8 +71,7 @@ const planOf = memo(
 /** Compiles a scenario that parseScenario has checked. */
 export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOptions = {}): StintModel {
   const legs = legsOf(scenario);
-  const drivenLegs =
-    driven && scenario.stint.hold_trace ? legsOf({ ...driven, stint: scenario.stint }) : legs;
+  const drivenLegs = driven && scenario.stint.hold_trace ? legsHeld(driven, scenario, legs) : legs;
   const days = legs.map((leg) => dayOf(leg.scenario.conditions));
   const tanks = tanksOf(drivenLegs, lapLength(drivenLegs[0]!.scenario));
   const passages = passagesOf(scenario, { legs: drivenLegs, days, tanks }, stepScale);
@@ -127,6 +126,16 @@ function passagesOf(
   });
   return passages;
 }
+
+/** The legs whose speed and heat are kept: as the unchanged stint has them, unless its laps are cut another way. */
+function legsHeld(driven: Scenario, { stint }: Scenario, legs: Leg[]): Leg[] {
+  const own = legsOf(driven);
+  const isAlike = own.length === legs.length && own.every((leg, i) => lengthOf(leg) === lengthOf(legs[i]!));
+  return isAlike ? own : legsOf({ ...driven, stint });
+}
+
+const lengthOf = (leg: Leg): string =>
+  leg.kind === 'stand' ? `${leg.duration_s} s ${leg.brakeHeld}` : `${leg.kind} ${leg.laps}`;
 
 /** Laps after a safety car that are reported apart. Common practice, no source. */
 const LAPS_AFTER_SAFETY = 3;

@@ -1,9 +1,10 @@
 /** The conductance map of a corner in one leg of the stint: its duct, its tape, the day and the car ahead. */
-import { dynamicPressureRatioWake, wakeHeatRise } from '../air/wake.ts';
+import { dynamicPressureRatioWake, shareBesideWake, wakeHeatRise } from '../air/wake.ts';
 import { conductanceMap, type ConductanceMap } from '../disc/conductance-map.ts';
 import { airPathMap, type AirPathMap } from '../duct/air-path-map.ts';
 import { solveAirPath } from '../duct/network.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { mpsFromKmh } from '../units.ts';
 import { airPathOf, blankingAt, specOf, type Corner } from './corners.ts';
 import { dayOf } from './day.ts';
 import { clearAir, gapAt, type Gap } from './legs.ts';
@@ -21,7 +22,7 @@ export interface CornerAirRequest {
 }
 
 /** Map of a corner in a leg; made again only when brake, tape, day, gap or cooling correction changed. */
-export const cornerAir = memo(
+export const cornerAir: (request: CornerAirRequest) => ConductanceMap = memo(
   64,
   ({ corner, scenario: s, gap }: CornerAirRequest) => [
     corner.brake,
@@ -33,11 +34,10 @@ export const cornerAir = memo(
     s.correction.cooling.factor,
   ],
   (request) => {
-    if (request.gap.share === 0) return mapBehind(request, clearAir);
-    const following = mapBehind(request, request.gap);
-    return request.gap.share === 1
-      ? following
-      : mix(mapBehind(request, clearAir), following, request.gap.share);
+    const { gap } = request;
+    const behind = mapBehind(request, gap);
+    if (gap.share === 0 || (gap.share === 1 && gap.pullOut_kmh === null)) return behind;
+    return mix(cornerAir({ ...request, gap: clearAir }), behind, gap);
   },
 );
 
@@ -97,16 +97,30 @@ function wakeWarmth(gap: Gap, { traffic }: Scenario): number {
   return Number.isFinite(gap_m) ? wakeHeatRise(gap_m, traffic.car_ahead_drag_area_m2) : 0;
 }
 
-/** A lap partly in clear air and partly behind a car: the mean of both by time. */
-function mix(clear: ConductanceMap, behind: ConductanceMap, share: number): ConductanceMap {
-  const between = (a: number, b: number): number => a + share * (b - a);
+/** How much of the wake there is at each speed of the grid: less beside it, and less of it by the share of the lap. */
+function weights({ share, pullOut_kmh }: Gap): Float64Array {
+  if (pullOut_kmh === null) return speeds_mps.map(() => share);
+  const pullOut_mps = mpsFromKmh(pullOut_kmh);
+  return speeds_mps.map((speed) => share * (1 - shareBesideWake(speed, pullOut_mps)));
+}
+
+/** A lap partly in clear air and partly behind a car: the mean of both by time, at each speed. */
+function mix(clear: ConductanceMap, behind: ConductanceMap, gap: Gap): ConductanceMap {
+  const weight = weights(gap);
   const column = (a: Float64Array, b: Float64Array): Float64Array =>
-    a.map((value, i) => between(value, b[i]!));
+    a.map((value, i) => {
+      const w = weight[Math.floor((i * SPEEDS) / a.length)]!;
+      return w === 1 ? b[i]! : value + w * (b[i]! - value);
+    });
   return {
     ...clear,
-    ambient_K: between(clear.ambient_K, behind.ambient_K),
+    air_K: column(clear.air_K, behind.air_K),
     face: column(clear.face, behind.face),
     vane: column(clear.vane, behind.vane),
+    rim: column(clear.rim, behind.rim),
+    bell: column(clear.bell, behind.bell),
+    caliper: column(clear.caliper, behind.caliper),
+    wheelhouse: column(clear.wheelhouse, behind.wheelhouse),
     recirculated: column(clear.recirculated, behind.recirculated),
     sprayFace_W: column(clear.sprayFace_W, behind.sprayFace_W),
     sprayVane_W: column(clear.sprayVane_W, behind.sprayVane_W),

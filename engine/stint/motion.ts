@@ -134,11 +134,12 @@ function driverOf(scenario: Scenario, day: Day, kind: LapKind): Driver {
 }
 
 function airOf({ car }: Scenario, day: Day, gap: Gap): AirState {
-  const distance_m = gapAt(gap, TOW_SPEED_MPS);
+  const distance_m = gap.tow ? gapAt(gap, TOW_SPEED_MPS) : Infinity;
   const tow = Number.isFinite(distance_m) ? towDragShare(distance_m) : 1;
   return {
     density_kgpm3: day.density_kgpm3,
     powerFactor: car.power_follows_density ? day.density_kgpm3 / RATED_DENSITY : 1,
     dragFactor: 1 - gap.share * (1 - tow),
+    ...(gap.pullOut_kmh === null ? {} : { pullOut_mps: mpsFromKmh(gap.pullOut_kmh) }),
   };
 }

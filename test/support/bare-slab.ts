@@ -68,7 +68,7 @@ export function stillMap(face_WpK = 0, wall_WpK = 0): ConductanceMap {
   return {
     speedStep_mps: 100,
     speeds: 2,
-    ambient_K: ROOM_K,
+    air_K: column().fill(ROOM_K),
     face: new Float64Array(2 * WALLS).fill(face_WpK),
     vane: new Float64Array(2 * WALLS).fill(wall_WpK),
     rim: column(),
