@@ -42,11 +42,15 @@ export function layOver(base: unknown, over: unknown): unknown {
   return merged;
 }
 
+/** A side of an axle, and what lies in it. */
+const IS_SIDE = /^sides\.(front|rear)_(left|right)$/;
+const OF_SIDE = /^sides\.(front|rear)_(left|right)\./;
+
 /** The schema of one field, or undefined when the scenario has no such key. */
 function schemaAt(key: string): AnySchema | undefined {
   let at: AnySchema | undefined = scenarioSchema;
   // what one side has of its own is described where its axle's is
-  const described = key.replace(/^sides\.(front|rear)_(left|right)\./, 'brakes.$1.');
+  const described = key.replace(OF_SIDE, 'brakes.$1.');
   for (const part of described.split('.')) {
     while (at?.wrapped) at = at.wrapped;
     if (at?.type === 'array') at = /^\d+$/.test(part) ? at.item : undefined;
@@ -89,6 +93,6 @@ export function keysUnknown(tree: Tree, prefix = ''): string[] {
     let at = schemaAt(key);
     if (!at) return [key];
     while (at.wrapped) at = at.wrapped;
-    return at.entries && isTree(value) ? keysUnknown(value, key) : [];
+    return isTree(value) && (at.entries || IS_SIDE.test(key)) ? keysUnknown(value, key) : [];
   });
 }

@@ -75,7 +75,10 @@ export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOp
   const days = legs.map((leg) => dayOf(leg.scenario.conditions));
   const tanks = tanksOf(drivenLegs, lapLength(drivenLegs[0]!.scenario));
   const passages = passagesOf(scenario, { legs: drivenLegs, days, tanks }, stepScale);
-  const corners = cornersOf(scenario).map((corner) => cornerModel(scenario, corner, { legs, drivenLegs }));
+  const through = legs.map((leg) => leg.scenario);
+  const corners = cornersOf(scenario, through).map((corner) =>
+    cornerModel(scenario, corner, { legs, drivenLegs }),
+  );
   const notes = notesOf(scenario, legs, tanks);
   return { scenario, passages, corners, notes, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
 }

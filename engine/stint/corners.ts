@@ -15,13 +15,13 @@ export interface Corner {
   brake: Brake;
 }
 
-/** The corners to compute: one an axle where left and right are equal in everything, else two. */
-export function cornersOf(scenario: Scenario): Corner[] {
+/** The corners to compute: one an axle where left and right are equal in everything through all phases, else two. */
+export function cornersOf(scenario: Scenario, phases: Scenario[] = [scenario]): Corner[] {
   return (['front', 'rear'] as const).flatMap((axle): Corner[] => {
     const [left, right] = (['left', 'right'] as const).map((side) => brakeAt(scenario, axle, side));
     const equal = JSON.stringify(left) === JSON.stringify(right);
-    const taped = blankingAt(scenario, axle, 'left') === blankingAt(scenario, axle, 'right');
-    if (equal && taped) return [{ axle, side: 'both', brake: left! }];
+    const isTapedAlike = phases.every((at) => blankingAt(at, axle, 'left') === blankingAt(at, axle, 'right'));
+    if (equal && isTapedAlike) return [{ axle, side: 'both', brake: left! }];
     return [
       { axle, side: 'left', brake: left! },
       { axle, side: 'right', brake: right! },

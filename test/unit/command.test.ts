@@ -44,7 +44,20 @@ describe('--json', () => {
     const corner: CornerRecord = record.axles[axle];
     const peaks = ['facePeak_C', 'bulkPeak_C', 'vanePeak_C', 'padPeak_C', 'caliperPeak_C', 'fluidPeak_C'];
     const others = ['side', 'laps', 'fluidPeakAt_s', 'ledger_J', 'air', 'safeSpan_pct'];
-    expect(Object.keys(corner)).toEqual(expect.arrayContaining([...peaks, ...others]));
+    const standing = ['restarts', 'soak', 'stopSoaks'];
+    expect(Object.keys(corner)).toEqual(expect.arrayContaining([...peaks, ...others, ...standing]));
+    const ofRestart = [
+      'lap',
+      'after',
+      'firstStop_C',
+      'firstStopPlace',
+      'underBite_K',
+      'brakesToWarm',
+      'lapsToWarm',
+    ];
+    expect(Object.keys(corner.restarts[0]!)).toEqual(expect.arrayContaining(ofRestart));
+    const rise = ['start_C', 'peak_C', 'rise_K', 'peakAfter_s'];
+    expect(Object.keys(corner.soak!.fluid)).toEqual(expect.arrayContaining(rise));
     const ofLap = ['lap', 'kind', 'faceMin_C', 'faceMean_C', 'faceMax_C', 'bulkMax_C', 'coldestStop_C'];
     const judged = ['hardStops', 'belowBite', 'aboveFacePeak_s', 'in'];
     expect(Object.keys(corner.laps[0]!)).toEqual(expect.arrayContaining([...ofLap, ...judged]));
@@ -76,6 +89,7 @@ describe('--json', () => {
     'blanking_pct.front=0',
     'blanking_pct.rear=100',
     'blanking_pct.rear_right=0',
+    'sides.front_left.duct.recovery=0.6',
     'traffic.gap_m=8',
     'traffic.gap_s=0.5',
     'stint.laps=8',
