@@ -1,8 +1,16 @@
 /** The engine's surface. The page takes types from here and values from ./scenario only; physics runs in ./shell. */
 export type * from './stint/result.ts';
+export type * from './advise/span.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
-export type { EngineDoor, RunReply, RunRequest, TraceBytes } from './shell/protocol.ts';
+export type {
+  EngineDoor,
+  RunReply,
+  RunRequest,
+  SpanReply,
+  SpanRequest,
+  TraceBytes,
+} from './shell/protocol.ts';
 export type * from './circuit/understood.ts';
 export type { TraceColumns } from './circuit/trace.ts';

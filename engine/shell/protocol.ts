@@ -1,4 +1,5 @@
 /** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
+import type { SafeSpan } from '../advise/span.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { Problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -17,6 +18,14 @@ export type RunReply =
   | { id: number; kind: 'problems'; problems: Problem[] }
   | { id: number; kind: 'failure'; message: string };
 
+export type SpanRequest = Pick<RunRequest, 'scenario' | 'driven'>;
+
+export type SpanReply =
+  | { kind: 'spans'; spans: SafeSpan[] }
+  /** The search made room for a later one, or was left. */
+  | { kind: 'left' }
+  | { kind: 'failure'; message: string };
+
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {
   readonly size: number;
@@ -25,6 +34,10 @@ export interface TraceBytes {
 
 export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
+  /** Searches the safe span of every corner, resting after each run so that another message can come in between. */
+  findSpans(request: SpanRequest): Promise<SpanReply>;
+  /** Ends the search under way at its next rest. */
+  leaveSpans(): void;
   /** Reads a logger's file into columns, or says what is wrong with it. Nothing is asked back: terminating ends it. */
   readTrace(
     file: TraceBytes,

@@ -5,6 +5,8 @@ import type { OpenDoor } from './engine-client.ts';
 
 export interface WorkerDoor extends OpenDoor {
   readTrace: EngineDoor['readTrace'];
+  findSpans: EngineDoor['findSpans'];
+  leaveSpans: EngineDoor['leaveSpans'];
 }
 
 export function openWorker(): WorkerDoor {
@@ -20,6 +22,8 @@ export function openWorker(): WorkerDoor {
   broken.catch(() => undefined); // heard through the races below
   return {
     run: (request) => Promise.race([engine.run(request), broken]),
+    findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
+    leaveSpans: () => void engine.leaveSpans(),
     readTrace: (file, choices, progress) =>
       Promise.race([engine.readTrace(file, choices, proxy(progress)), broken]),
     close: () => worker.terminate(),

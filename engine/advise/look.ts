@@ -1,0 +1,71 @@
+/** Looks at one corner under different blankings, each run once, with a rest after every run. */
+import {
+  compile,
+  withBlanking,
+  type CompileOptions,
+  type CornerModel,
+  type StintModel,
+} from '../stint/compile.ts';
+import type { CornerResult } from '../stint/result.ts';
+import { clockOf, runCorner } from '../stint/run.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import type { Spare } from './span.ts';
+
+/** A search under way: gives control back after every run, so that whoever drives it may stop in between. */
+export type Search<T> = Generator<void, T>;
+
+/** Drives a search to its end without a rest. */
+export function finished<T>(search: Search<T>): T {
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The summary of a corner at a blanking [percent]. */
+export type Look = (blanking_pct: number) => Search<CornerResult>;
+
+/** All corners of a scenario, each with the way to look at it. */
+export function looksAt(scenario: Scenario, options: CompileOptions): { corner: CornerModel; look: Look }[] {
+  const model = compile(scenario, options);
+  return model.corners.map((corner) => ({ corner, look: lookAt(model, corner) }));
+}
+
+function lookAt(model: StintModel, corner: CornerModel): Look {
+  const clock = clockOf(model);
+  const seen = new Map<number, CornerResult>();
+  return function* (blanking_pct) {
+    const known = seen.get(blanking_pct);
+    if (known) return known;
+    const result = runCorner(model, withBlanking(model, corner, blanking_pct), clock, 'summary');
+    seen.set(blanking_pct, result);
+    yield;
+    return result;
+  };
+}
+
+export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>) =>
+  Math.min(hotMargin_K, coldMargin_K);
+
+/** No blanking beyond this is proposed: fluid, bearing and pad still need air. Common practice, no source [%] */
+const MOST_PROPOSED_PCT = 85;
+/** Width of the bracket that is left around the best blanking, in points. */
+const BEST_POINTS = 1;
+
+/** The whole percent with the largest smaller margin: where the hot margin, which falls, meets the cold one, which grows. */
+export function* bestBlanking(look: Look): Search<number> {
+  function* isHotter(blanking_pct: number): Search<boolean> {
+    const { verdict } = yield* look(blanking_pct);
+    return verdict.hotMargin_K < verdict.coldMargin_K;
+  }
+  if (yield* isHotter(0)) return 0;
+  if (!(yield* isHotter(MOST_PROPOSED_PCT))) return MOST_PROPOSED_PCT;
+  let [cool, warm] = [0, MOST_PROPOSED_PCT];
+  while (warm - cool > BEST_POINTS) {
+    const middle = Math.round((cool + warm) / 2);
+    if (yield* isHotter(middle)) warm = middle;
+    else cool = middle;
+  }
+  const [before, after] = [yield* look(cool), yield* look(warm)];
+  return smallerMargin_K(before.verdict) >= smallerMargin_K(after.verdict) ? cool : warm;
+}

@@ -1,0 +1,80 @@
+/** What would help a corner that no blanking keeps in: each remedy is tried, and told by what it gains. */
+import { valueAt } from '../scenario/keys.ts';
+import { override, type Changes } from '../scenario/override.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import type { CompileOptions } from '../stint/compile.ts';
+import type { Axle, CornerResult } from '../stint/result.ts';
+import { bestBlanking, looksAt, smallerMargin_K, type Search } from './look.ts';
+import type { Remedy, Spare } from './span.ts';
+
+/** Sizes of a remedy: what a crew or a driver can do at once. Common practice, no source. */
+const SOFTER = 0.9;
+const BALANCE_POINTS = 0.02;
+const CHEEK_MM = 1;
+const SEALED = 0.5;
+/** Less than this is no help [K] */
+const LEAST_GAIN_K = 2;
+const MOST_TOLD = 3;
+
+interface Of {
+  axle: Axle;
+  side: CornerResult['side'];
+  best: Spare;
+}
+
+/** The remedies that gain most, at most three, each with the other values left alone. */
+export function* remedies(scenario: Scenario, options: CompileOptions, of: Of): Search<Remedy[]> {
+  const before_K = smallerMargin_K(of.best);
+  const found: Remedy[] = [];
+  for (const { key, to, along } of candidates(scenario, of.axle)) {
+    const changed = override(scenario, { ...along, [key]: to });
+    if (!changed.ok) continue;
+    const after_K = yield* bestMargin(changed.scenario, options, of);
+    const gain_K = after_K - before_K;
+    if (gain_K >= LEAST_GAIN_K) found.push({ key, from: valueAt(scenario, key) as number, to, gain_K });
+  }
+  return found.sort((a, b) => b.gain_K - a.gain_K).slice(0, MOST_TOLD);
+}
+
+function* bestMargin(scenario: Scenario, options: CompileOptions, { axle, side }: Of): Search<number> {
+  const looks = looksAt(scenario, options);
+  const found = looks.find(({ corner: { corner } }) => corner.axle === axle && corner.side === side);
+  if (!found) return -Infinity;
+  const at = yield* bestBlanking(found.look);
+  return smallerMargin_K((yield* found.look(at)).verdict);
+}
+
+interface Candidate {
+  key: string;
+  to: number;
+  /** What must change along with it. */
+  along?: Changes;
+}
+
+function candidates({ driver, car, brakes, conditions }: Scenario, axle: Axle): Candidate[] {
+  const { disc, duct } = brakes[axle];
+  const grip = conditions.wet ? 'grip_share_braking_wet' : 'grip_share_braking_dry';
+  const away = axle === 'front' ? -BALANCE_POINTS : BALANCE_POINTS;
+  const balance = (by: number): Candidate => ({
+    key: 'car.brake_balance_front',
+    to: Number((car.brake_balance_front + by).toFixed(3)),
+  });
+  const at = `brakes.${axle}.`;
+  const thicker: Candidate = {
+    key: `${at}disc.cheek_mm`,
+    to: disc.cheek_mm + CHEEK_MM,
+    along: {
+      [`${at}disc.thickness_mm`]: disc.thickness_mm + 2 * CHEEK_MM,
+      [`${at}disc.ring_mass_kg`]:
+        disc.ring_mass_kg * (1 + (2 * CHEEK_MM) / (disc.thickness_mm - disc.gap_mm)),
+    },
+  };
+  const air: Candidate[] = duct
+    ? [
+        { key: `${at}duct.hoses`, to: duct.hoses + 1 },
+        { key: `${at}duct.leak_cm2`, to: Math.round(duct.leak_cm2 * SEALED) },
+      ]
+    : [];
+  const softer = { key: `driver.${grip}`, to: Number((SOFTER * driver[grip]).toFixed(3)) };
+  return [softer, balance(away), balance(-away), thicker, ...air];
+}

@@ -1,0 +1,153 @@
+/**
+ * Finds the safe span by bracketing over summary runs. More blanking is never cooler: too hot begins at one blanking, and
+ * too cold ends at one.
+ */
+import type { Brake, Scenario } from '../scenario/schema.ts';
+import type { CompileOptions } from '../stint/compile.ts';
+import { windowOf } from '../stint/judge.ts';
+import type { CornerResult, Verdict, WindowLimits } from '../stint/result.ts';
+
+import { bestBlanking, looksAt, smallerMargin_K, type Look, type Search } from './look.ts';
+import { remedies } from './remedies.ts';
+import type { NoSpan, SafeSpan, Spare, SpanBound } from './span.ts';
+
+/** Width of the bracket that is left around an end of the span, in points of blanking. */
+const END_POINTS = 0.1;
+/** A panel is proposed if it keeps this share of the best margin. Ours: a crew fits what it has cut [-] */
+const PANEL_KEEPS = 0.5;
+
+/** The safe span of every corner of a scenario, in the order of its result. */
+export function* safeSpans(scenario: Scenario, options: CompileOptions = {}): Search<SafeSpan[]> {
+  const spans: SafeSpan[] = [];
+  for (const { corner, look } of looksAt(scenario, options)) {
+    const { axle, side, brake } = corner.corner;
+    const found = yield* spanOf(brake, look);
+    const { none, best } = found;
+    if (none && best) none.remedies = yield* remedies(scenario, options, { axle, side, best });
+    spans.push({ ...nothing, axle, side, ...found });
+  }
+  return spans;
+}
+
+type Found = Omit<SafeSpan, 'axle' | 'side'>;
+
+const nothing: Found = {
+  span_pct: null,
+  low: null,
+  high: null,
+  best: null,
+  proposal: null,
+  none: null,
+  reason: '',
+};
+
+function* spanOf({ duct, ...brake }: Brake, look: Look): Search<Found> {
+  if (!duct) return { ...nothing, reason: 'there is no duct to blank' };
+  const { verdict } = yield* look(0);
+  if (verdict.status === 'not judged') return { ...nothing, reason: verdict.reason ?? 'nothing is judged' };
+  const window = windowOf({ duct, ...brake });
+  const cool = yield* endOf(look, isTooHot, { good: 0, bad: 100 });
+  const warm = yield* endOf(look, isTooCold, { good: 100, bad: 0 });
+  const best = yield* spareAt(look, yield* bestBlanking(look), duct.panels_pct);
+  if (warm.last === null || cool.last === null || warm.last > cool.last) {
+    const swing_K = (yield* look(best.blanking_pct)).verdict.swing_K;
+    return { ...nothing, best, proposal: best, none: noSpan(warm.last, cool.last, swing_K, window) };
+  }
+  const span = rounded(warm.last, cool.last);
+  const low = warm.beyond === null ? null : coldBound(yield* look(warm.beyond));
+  const high = cool.beyond === null ? null : hotBound(yield* look(cool.beyond), window);
+  const proposal = yield* proposed(look, { span, best, panels: duct.panels_pct });
+  return { ...nothing, span_pct: span, low, high, best, proposal };
+}
+
+const isTooHot = ({ status }: Verdict): boolean => status === 'hot' || status === 'both';
+const isTooCold = ({ status }: Verdict): boolean => status === 'cold' || status === 'both';
+
+/** Ends to a tenth of a point, rounded inwards; as they are where less than that lies between them. */
+function rounded(low: number, high: number): [number, number] {
+  const [from, to] = [Math.ceil(10 * low) / 10, Math.floor(10 * high) / 10];
+  return from <= to ? [from, to] : [low, high];
+}
+
+/** Where a limit begins to be passed: the last blanking that holds it, and the nearest that does not. */
+interface End {
+  /** null: none holds it. */
+  last: number | null;
+  /** null: all hold it. */
+  beyond: number | null;
+}
+
+function* endOf(
+  look: Look,
+  isOut: (verdict: Verdict) => boolean,
+  { good, bad }: { good: number; bad: number },
+): Search<End> {
+  if (isOut((yield* look(good)).verdict)) return { last: null, beyond: good };
+  if (!isOut((yield* look(bad)).verdict)) return { last: bad, beyond: null };
+  let [last, beyond] = [good, bad];
+  while (Math.abs(beyond - last) > END_POINTS) {
+    const middle = (last + beyond) / 2;
+    if (isOut((yield* look(middle)).verdict)) beyond = middle;
+    else last = middle;
+  }
+  return { last, beyond };
+}
+
+function noSpan(
+  warmFrom_pct: number | null,
+  coolTo_pct: number | null,
+  swing_K: number | null,
+  window: WindowLimits,
+): NoSpan {
+  const why =
+    coolTo_pct === null && warmFrom_pct === 0
+      ? 'hot when open'
+      : warmFrom_pct === null && coolTo_pct === 100
+        ? 'cold when closed'
+        : 'swing';
+  return {
+    why,
+    warmFrom_pct,
+    coolTo_pct,
+    swing_K,
+    width_K: window.facePeak_K - window.bite_K,
+    remedies: [],
+  };
+}
+
+/** The first counted lap that is too hot, and by which limit. */
+function hotBound({ laps }: CornerResult, window: WindowLimits): SpanBound | null {
+  const lap = laps.find((each) => each.in !== null && each.tooHot);
+  if (!lap) return null;
+  const limit = lap.bulkMax_K > window.bulk_K ? 'bulk' : 'face peak';
+  return { limit, lap: lap.lap, place: lap.facePeakPlace };
+}
+
+/** The first counted lap that is too cold, and by which limit. */
+function coldBound({ laps, window }: CornerResult): SpanBound | null {
+  const lap = laps.find((each) => each.in !== null && each.tooCold);
+  if (!lap) return null;
+  const isOnMean = window.run_K !== null && lap.bulkMean_K < window.run_K;
+  return isOnMean
+    ? { limit: 'run', lap: lap.lap, place: '' }
+    : { limit: 'bite', lap: lap.lap, place: lap.coldestStopPlace ?? '' };
+}
+
+function* spareAt(look: Look, blanking_pct: number, panels_pct: readonly number[]): Search<Spare> {
+  const { hotMargin_K, coldMargin_K } = (yield* look(blanking_pct)).verdict;
+  const panel = panels_pct.indexOf(blanking_pct);
+  return { blanking_pct, panel: panel < 0 ? null : panel, hotMargin_K, coldMargin_K };
+}
+
+/** Of the panels inside the span the one with the most to spare, if it is nearly as good as a blank made to measure. */
+function* proposed(
+  look: Look,
+  { span: [low, high], best, panels }: { span: [number, number]; best: Spare; panels: readonly number[] },
+): Search<Spare> {
+  let found: Spare | null = null;
+  for (const share of panels.filter((pct) => low <= pct && pct <= high)) {
+    const spare = yield* spareAt(look, share, panels);
+    if (!found || smallerMargin_K(spare) > smallerMargin_K(found)) found = spare;
+  }
+  return found && smallerMargin_K(found) >= PANEL_KEEPS * smallerMargin_K(best) ? found : best;
+}

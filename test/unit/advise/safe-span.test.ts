@@ -1,0 +1,223 @@
+import { describe, expect, it } from 'vitest';
+import { finished } from '../../../engine/advise/look.ts';
+import { safeSpans } from '../../../engine/advise/safe-span.ts';
+import { spanTogether, type SafeSpan } from '../../../engine/advise/span.ts';
+import { shippedStint } from '../../../engine/scenario/library.ts';
+import type { Scenario } from '../../../engine/scenario/schema.ts';
+import { compile } from '../../../engine/stint/compile.ts';
+import type { CornerResult, Verdict } from '../../../engine/stint/result.ts';
+import { run } from '../../../engine/stint/run.ts';
+import { changed, withPhases } from '../../support/stints.ts';
+
+type At = Pick<SafeSpan, 'axle' | 'side'>;
+
+const summary = (scenario: Scenario, { axle, side }: At): CornerResult =>
+  run(compile(scenario), 'summary').corners.find((one) => one.axle === axle && one.side === side)!;
+
+const spanOf = (scenario: Scenario, { axle, side }: At = { axle: 'front', side: 'both' }): SafeSpan =>
+  finished(safeSpans(scenario)).find((one) => one.axle === axle && one.side === side)!;
+
+/** The whole stint run at every half percent, without the search: the first and the last blanking that stays in. */
+function swept(scenario: Scenario, at: At, key: string): [number, number] | null {
+  const inside: number[] = [];
+  for (let pct = 0; pct <= 100; pct += 0.5) {
+    if (summary(changed({ [key]: pct }, scenario), at).verdict.status === 'in') inside.push(pct);
+  }
+  return inside.length > 0 ? [inside[0]!, inside.at(-1)!] : null;
+}
+
+const front: At = { axle: 'front', side: 'both' };
+const rear: At = { axle: 'rear', side: 'both' };
+const uneven = (): Scenario =>
+  changed({
+    'blanking_pct.front_left': 50,
+    'blanking_pct.front_right': 60,
+    'sides.front_left.duct.recovery': 0.7,
+    'stint.laps': 11,
+  });
+
+describe('the safe span agrees with a sweep of whole runs every half percent, within half a percent', () => {
+  it.each([
+    ['the default stint, front', () => shippedStint('sorrelby-20'), front, 'blanking_pct.front'],
+    ['eleven laps, rear', () => changed({ 'stint.laps': 11 }), rear, 'blanking_pct.rear'],
+    ['a safety car in the middle, front', () => shippedStint('restart'), front, 'blanking_pct.front'],
+    [
+      'a cold day behind another car, front',
+      () => changed({ 'stint.laps': 11, 'conditions.ambient_C': 5, 'traffic.gap_m': 12 }),
+      front,
+      'blanking_pct.front',
+    ],
+    ['the left of an uneven axle', uneven, { axle: 'front', side: 'left' } as At, 'blanking_pct.front_left'],
+  ])(
+    '%s',
+    (_, scenario, at, key) => {
+      const span = spanOf(scenario(), at).span_pct;
+      const sweep = swept(scenario(), at, key);
+      expect(sweep).not.toBeNull();
+      expect(Math.abs(span![0] - sweep![0])).toBeLessThanOrEqual(0.5);
+      expect(Math.abs(span![1] - sweep![1])).toBeLessThanOrEqual(0.5);
+    },
+    120_000,
+  );
+});
+
+describe('the ends of the span', () => {
+  const scenario = shippedStint('sorrelby-20');
+  const span = spanOf(scenario);
+  const [low, high] = span.span_pct!;
+  const status = (pct: number): Verdict['status'] =>
+    summary(changed({ 'blanking_pct.front': pct }, scenario), front).verdict.status;
+
+  it('are in, and a fifth of a percent further is out: cold below, hot above', () => {
+    expect([low, high].map(status)).toEqual(['in', 'in']);
+    expect([low - 0.2, high + 0.2].map(status)).toEqual(['cold', 'hot']);
+  });
+
+  it('name the limit, the lap and the corner that a run just beyond fails at', () => {
+    const cold = summary(changed({ 'blanking_pct.front': low - 0.2 }, scenario), front).laps.find(
+      (lap) => lap.in === false,
+    )!;
+    const hot = summary(changed({ 'blanking_pct.front': high + 0.2 }, scenario), front).laps.find(
+      (lap) => lap.in === false,
+    )!;
+    expect(span.low).toEqual({ limit: 'bite', lap: cold.lap, place: cold.coldestStopPlace });
+    expect(span.high).toEqual({ limit: 'face peak', lap: hot.lap, place: hot.facePeakPlace });
+  });
+
+  it('are not bounded where fully open is in', () => {
+    expect(spanOf(scenario, rear)).toMatchObject({ low: null, span_pct: [0, expect.any(Number)] });
+  });
+
+  it('name the bulk where its limit is the lower one', () => {
+    const low = changed({ 'brakes.front.window.bulk_C': 513 }, scenario);
+    expect(spanOf(low).high?.limit).toBe('bulk');
+  });
+
+  it('name the mean of the lap where a run limit is the higher one', () => {
+    const kept = changed({ 'brakes.front.window.run_C': 445, 'brakes.front.window.bite_C': 300 }, scenario);
+    expect(spanOf(kept).low).toMatchObject({ limit: 'run', place: '' });
+  });
+
+  it('do not depend on how the mouth is blanked now', () => {
+    expect(spanOf(changed({ 'blanking_pct.front': 5, 'blanking_pct.rear': 95 })).span_pct).toEqual(
+      span.span_pct,
+    );
+  });
+});
+
+describe('what is proposed', () => {
+  it('has the largest smaller margin of all whole percents', () => {
+    const scenario = shippedStint('sorrelby-20');
+    const { best } = spanOf(scenario);
+    const margins = Array.from({ length: 86 }, (_, pct) => {
+      const { verdict } = summary(changed({ 'blanking_pct.front': pct }, scenario), front);
+      return Math.min(verdict.hotMargin_K, verdict.coldMargin_K);
+    });
+    expect(best?.blanking_pct).toBe(margins.indexOf(Math.max(...margins)));
+    expect(Math.min(best!.hotMargin_K, best!.coldMargin_K)).toBeCloseTo(Math.max(...margins), 6);
+  });
+
+  it('is a panel where one inside the span has nearly as much to spare', () => {
+    expect(spanOf(shippedStint('sorrelby-20'), rear).proposal).toMatchObject({ blanking_pct: 40, panel: 1 });
+  });
+
+  it('is a blank to measure where the panels inside the span are on its edge', () => {
+    const scenario = shippedStint('sorrelby-20');
+    const { proposal, best, span_pct } = spanOf(scenario);
+    expect(span_pct![0]).toBeLessThan(60);
+    expect(span_pct![1]).toBeGreaterThan(60);
+    expect(proposal).toEqual(best);
+  });
+
+  it('is never more than 85 %, although more may be in', () => {
+    const cold = changed({
+      'conditions.ambient_C': -25,
+      'brakes.front.window.bite_C': 560,
+      'brakes.front.window.face_peak_C': 900,
+      'brakes.front.window.bulk_C': 850,
+    });
+    const { span_pct, best } = spanOf(cold);
+    expect(span_pct![1]).toBeGreaterThan(85);
+    expect(best?.blanking_pct).toBe(85);
+  });
+});
+
+describe('where no blanking holds', () => {
+  it('too wide a swing is told with its size, what each limit would ask, and what was tried and helps', () => {
+    const narrow = changed({ 'brakes.front.window.face_peak_C': 560, 'brakes.front.window.bite_C': 420 });
+    const { span_pct, none, best } = spanOf(narrow);
+    expect(span_pct).toBeNull();
+    expect(none).toMatchObject({ why: 'swing', width_K: 140 });
+    expect(none!.swing_K!).toBeGreaterThan(140);
+    expect(none!.warmFrom_pct!).toBeGreaterThan(none!.coolTo_pct ?? 0);
+    expect(best!.hotMargin_K).toBeLessThan(0);
+    expect(best!.coldMargin_K).toBeLessThan(0);
+    const softer = none!.remedies.find(({ key }) => key === 'driver.grip_share_braking_dry')!;
+    const tried = spanOf(changed({ [softer.key]: softer.to }, narrow));
+    const least = ({ hotMargin_K, coldMargin_K }: NonNullable<SafeSpan['best']>): number =>
+      Math.min(hotMargin_K, coldMargin_K);
+    expect(least(tried.best!) - least(best!)).toBeCloseTo(softer.gain_K, 6);
+  });
+
+  it('too hot even open asks for air', () => {
+    const { none, best } = spanOf(shippedStint('club-evening'));
+    expect(none).toMatchObject({ why: 'hot when open', coolTo_pct: null, warmFrom_pct: 0 });
+    expect(best?.blanking_pct).toBe(0);
+    expect(none!.remedies[0]).toMatchObject({ key: 'brakes.front.duct.hoses', from: 1, to: 2 });
+  });
+
+  it('too cold even closed says so', () => {
+    const { none } = spanOf(
+      changed({
+        'brakes.front.window.bite_C': 900,
+        'brakes.front.window.face_peak_C': 1300,
+        'brakes.front.window.bulk_C': 1200,
+      }),
+    );
+    expect(none).toMatchObject({ why: 'cold when closed', coolTo_pct: 100, warmFrom_pct: null });
+  });
+
+  it('an axle without a duct and a stint without counted laps have a reason instead', () => {
+    expect(spanOf(shippedStint('club-evening'), rear)).toMatchObject({
+      span_pct: null,
+      best: null,
+      reason: 'there is no duct to blank',
+    });
+    const short = withPhases(
+      [
+        { kind: 'out', laps: 1 },
+        { kind: 'push', laps: 2 },
+      ],
+      3,
+    );
+    expect(spanOf(short).reason).toContain('no lap counts');
+  });
+});
+
+describe('sides', () => {
+  it('that differ have a span each, and one together where one blanking moves both', () => {
+    const scenario = changed({ 'sides.front_left.duct.recovery': 0.7 });
+    const spans = finished(safeSpans(scenario)).filter(({ axle }) => axle === 'front');
+    const [left, right] = spans.map(({ span_pct }) => span_pct!);
+    expect(spans.map(({ side }) => side)).toEqual(['left', 'right']);
+    expect(left![1]).toBeLessThan(right![1]);
+    expect(spanTogether(spans)).toEqual([Math.max(left![0], right![0]), left![1]]);
+  });
+
+  it('too far apart have none together', () => {
+    const at = (low: number, high: number): SafeSpan => ({
+      ...spanOf(shippedStint('sorrelby-20')),
+      span_pct: [low, high],
+    });
+    expect(spanTogether([at(10, 20), at(30, 40)])).toBeNull();
+    expect(spanTogether([])).toBeNull();
+  });
+});
+
+it('the search gives control back after every run', () => {
+  const search = safeSpans(shippedStint('sorrelby-20'));
+  let rests = 0;
+  for (let step = search.next(); !step.done; step = search.next()) rests++;
+  expect(rests).toBeGreaterThan(30);
+  expect(rests).toBeLessThan(70);
+});

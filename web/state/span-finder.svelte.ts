@@ -1,0 +1,107 @@
+/**
+ * Keeps the safe span of the scenario under the hand: found in a worker of its own once the hand rests, left at once when
+ * it moves. A span does not depend on the blanking itself, so it stays while that is dragged.
+ */
+import type { SafeSpan, Scenario, SpanReply, SpanRequest } from '../../engine/index.ts';
+import type { Alarm } from './engine-client.ts';
+import { isSameGround } from './span-ground.ts';
+
+export interface SpanDoor {
+  findSpans(request: SpanRequest): Promise<SpanReply>;
+  /** Ends a search at its next rest; its reply is "left". */
+  leaveSpans(): void;
+  close(): void;
+}
+
+/** The hand rests when nothing has changed for this long [ms] */
+const REST_MS = 300;
+/** A search that takes longer has lost its worker [ms] */
+const PATIENCE_MS = 60_000;
+/** How often a search is begun again on a fresh worker before it is given up. */
+const LIVES = 2;
+
+export class SpanFinder {
+  #open: () => SpanDoor;
+  #alarm: Alarm;
+  #door: SpanDoor | null = null;
+  #found = $state.raw<{ scenario: Scenario; spans: SafeSpan[] } | null>(null);
+  #failure = $state('');
+  #wanted: Scenario | null = null;
+  #cancelRest: () => void = () => undefined;
+  #deaths = 0;
+  #round = 0;
+  #isSearching = false;
+
+  constructor(open: () => SpanDoor, alarm: Alarm) {
+    this.#open = open;
+    this.#alarm = alarm;
+  }
+
+  /** The spans of a scenario, or null while they are not known. */
+  spansOf(scenario: Scenario): readonly SafeSpan[] | null {
+    return this.#found && isSameGround(this.#found.scenario, scenario) ? this.#found.spans : null;
+  }
+  /** Why there are none, in a sentence; empty where they are known or on their way. */
+  get failure(): string {
+    return this.#failure;
+  }
+
+  /** The scenario is now this one, and the page is busy with it or not. Any search under way makes room. */
+  follow(scenario: Scenario, isBusy: boolean): void {
+    this.#stop();
+    this.#wanted = scenario;
+    this.#deaths = 0;
+    this.#failure = '';
+    if (!isBusy && !this.spansOf(scenario)) this.#cancelRest = this.#alarm(REST_MS, () => this.#search());
+  }
+
+  close(): void {
+    this.#stop();
+    this.#door?.close();
+    this.#door = null;
+  }
+
+  #stop(): void {
+    this.#cancelRest();
+    this.#cancelRest = () => undefined;
+    this.#round += 1;
+    if (this.#isSearching) this.#door?.leaveSpans();
+    this.#isSearching = false;
+  }
+
+  #search(): void {
+    const scenario = this.#wanted;
+    if (!scenario) return;
+    const mine = this.#round;
+    this.#isSearching = true;
+    const door = (this.#door ??= this.#open());
+    const cancelPatience = this.#alarm(PATIENCE_MS, () => this.#died(door, mine, 'it gave no answer'));
+    door.findSpans({ scenario, driven: null }).then(
+      (reply) => {
+        cancelPatience();
+        if (mine === this.#round) this.#replied(scenario, reply);
+      },
+      (cause: unknown) => {
+        cancelPatience();
+        this.#died(door, mine, cause instanceof Error ? cause.message : String(cause));
+      },
+    );
+  }
+
+  #replied(scenario: Scenario, reply: SpanReply): void {
+    this.#isSearching = false;
+    if (reply.kind === 'spans') this.#found = { scenario, spans: reply.spans };
+    if (reply.kind === 'failure') this.#failure = `No safe span: ${reply.message}.`;
+  }
+
+  #died(door: SpanDoor, round: number, cause: string): void {
+    if (door !== this.#door) return;
+    door.close();
+    this.#door = null;
+    if (round !== this.#round) return;
+    this.#deaths += 1;
+    this.#round += 1;
+    if (this.#deaths <= LIVES) this.#search();
+    else this.#failure = `No safe span: its worker stopped, ${cause}.`;
+  }
+}
