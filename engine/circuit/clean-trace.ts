@@ -1,21 +1,21 @@
 import { despike } from './despike.ts';
-import { localQuadratic, type Fitted } from './local-quadratic.ts';
+import { noiseOf, speedHalfWindow, type Noise } from './fit-window.ts';
+import { localQuadratic } from './local-quadratic.ts';
 import type { SpeedProfile } from './speed-profile.ts';
 import type { TraceColumns } from './trace.ts';
 
 export interface CleanOptions {
-  /** half of the window of the local fit [s] */
+  /** half of the window of the local fit; from the noise of the speed if absent [s] */
   halfWindow_s?: number;
   /** spacing of the result [s] */
   step_s?: number;
 }
 
-/**
- * Half window of the fit. At 10 Hz it holds 7 to 9 samples and lets 0.1 m/s of noise through as some 0.2 m/s² of
- * acceleration, far below what a lifted throttle already gives; a brake's onset is blurred by 0.1-0.2 s.
- */
-const HALF_WINDOW_S = 0.4;
 const STEP_S = 0.05;
+
+/** The window is as wide as the noise asks: at 10 Hz and 0.1 m/s half of it is 0.59 s. A foot needs some 0.2 s on a pedal. [s] */
+const LEAST_HALF_WINDOW_S = 0.3;
+const MOST_HALF_WINDOW_S = 0.8;
 
 /** A quadratic needs three samples; this many intervals either side hold five. */
 const LEAST_INTERVALS = 2.5;
@@ -25,30 +25,35 @@ const LEAST_INTERVALS = 2.5;
  * time. Heat must not come from noise, nor be lost with it: the smoothing keeps ramps and curves of speed as
  * they are, and what noise is left acts as braking only below the deceleration of a lifted throttle.
  *
+ * Acceleration is the difference of the clean speed, so that force times distance is the change of kinetic energy.
  * Distance is the integral of the clean speed; curvature is not known and 0.
  */
 export function cleanTrace(trace: TraceColumns, options: CleanOptions = {}): SpeedProfile {
   const time_s = trace.time_s ?? timeFromDistance(trace.distance_m!, trace.speed_mps);
   const span_s = time_s.at(-1)! - time_s[0]!;
   const interval_s = span_s / (time_s.length - 1);
-  const halfWindow = Math.max(options.halfWindow_s ?? HALF_WINDOW_S, LEAST_INTERVALS * interval_s);
+  const raw_mps = despike(trace.speed_mps);
+  const wanted_s = options.halfWindow_s ?? windowFor(noiseOf(raw_mps, span_s));
+  const halfWindow = Math.max(wanted_s, LEAST_INTERVALS * interval_s);
   const n = Math.max(2, Math.round(span_s / (options.step_s ?? STEP_S)));
   const at = Float64Array.from({ length: n + 1 }, (_, i) => time_s[0]! + (i * span_s) / n);
 
   const smooth = (values: Float64Array, width_s: number): Float64Array =>
     localQuadratic({ x: time_s, y: values, at, halfWindow: width_s }).value;
-  const speed = localQuadratic({ x: time_s, y: despike(trace.speed_mps), at, halfWindow });
-  const speed_mps = speed.value.map((v) => Math.max(0, v));
+  const speed_mps = smooth(raw_mps, halfWindow).map((v) => Math.max(0, v));
   const distance_m = integral(at, speed_mps);
   return {
     distance_m,
     time_s: at.map((t) => t - at[0]!),
     speed_mps,
-    accel_mps2: accelerationOf(at, speed),
+    accel_mps2: changeOf(at, speed_mps),
     curvature_pm: new Float64Array(n + 1),
     slope: slopeOf(trace, smooth, distance_m),
   };
 }
+
+const windowFor = (noise: Noise): number =>
+  Math.min(MOST_HALF_WINDOW_S, Math.max(LEAST_HALF_WINDOW_S, speedHalfWindow(noise)));
 
 /** Time along a trace that has distance only: constant acceleration between samples. */
 export function timeFromDistance(distance_m: Float64Array, speed_mps: Float64Array): Float64Array {
@@ -66,20 +71,12 @@ function integral(x: Float64Array, y: Float64Array): Float64Array {
   return sum;
 }
 
-/**
- * Weight of the fit's own slopes against differences of its values. Where a brake goes on or off, slopes round the corner
- * off (2.3 % too little heat in a lap) and differences overshoot (0.6 % too much); this share makes neither. Set on driven
- * laps of the shipped circuits.
- */
-const SLOPE_WEIGHT = 0.2;
-
-/** Mean acceleration of each interval; the last entry repeats the one before. */
-function accelerationOf(time_s: Float64Array, { value, slope }: Fitted): Float64Array {
-  const n = time_s.length - 1;
-  return time_s.map((_, k) => {
+/** Change over each interval per unit of x; the last entry repeats the one before. */
+function changeOf(x: Float64Array, y: Float64Array): Float64Array {
+  const n = x.length - 1;
+  return x.map((_, k) => {
     const i = Math.min(k, n - 1);
-    const difference = (value[i + 1]! - value[i]!) / (time_s[i + 1]! - time_s[i]!);
-    return difference + SLOPE_WEIGHT * ((slope[i]! + slope[i + 1]!) / 2 - difference);
+    return (y[i + 1]! - y[i]!) / (x[i + 1]! - x[i]!);
   });
 }
 

@@ -38,7 +38,7 @@ describe('a lap logged at 10 Hz with 0.1 m/s of noise', () => {
     const lap = driven('sorrelby');
     const read = cleanTrace(logged(lap, { rate_Hz: 10, noise_mps: 0.1, seed: 3 }));
     const power = (profile: typeof lap): Float64Array => brakeHeat(profile, heavyCar, warmDay).power_W;
-    // a fit over 0.8 s blurs the top of a stop that lasts one; what it does to the disc is held by the round trip's law
+    // a fit over a second blurs the top of a stop that lasts one; what it does to the disc is held by the round trip's law
     expect(Math.abs(Math.max(...power(read)) / Math.max(...power(lap)) - 1)).toBeLessThan(0.1);
     const turn7 = layoutCircuit(circuits.sorrelby).corners.find(({ name }) => name === 'turn 7')!;
     const inTurn7 = (profile: typeof lap): number => {
