@@ -4,31 +4,15 @@ import type { ConductanceMap } from '../disc/conductance-map.ts';
 import { withChanges } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { kelvin } from '../units.ts';
-import { placeOf } from './braking.ts';
 import { cornerAir } from './corner-air.ts';
 import { blankingKeys, cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
-import { dayOf, type Day } from './day.ts';
-import { onBoard, tanksOf, type Tank } from './fuel.ts';
+import { dayOf } from './day.ts';
+import { tanksOf } from './fuel.ts';
 import { legsOf, type Leg } from './legs.ts';
-import { memo } from './memo.ts';
-import { lapLength, motionKey, motionOf, type MotionRequest } from './motion.ts';
+import { lapLength } from './motion.ts';
+import { passagesOf, type Passage } from './passages.ts';
 import { notesOf, type PhaseNote } from './phase-facts.ts';
-import type { LapKind } from './result.ts';
-import { planLap, planStand, type LapPlan } from './steps.ts';
-
-/** One driven lap, or one standing phase. */
-export type Passage =
-  | {
-      kind: LapKind;
-      leg: number;
-      plan: LapPlan;
-      lap: number;
-      counted: boolean[];
-      massRatio: number;
-      day: Day;
-    }
-  | { kind: 'stand'; leg: number; plan: ReturnType<typeof planStand>; held: boolean };
 
 export interface CornerModel {
   corner: Corner;
@@ -58,16 +42,6 @@ export interface CompileOptions {
   stepScale?: number;
 }
 
-/** Plans are cut once for each kind of lap. */
-const planOf = memo(
-  24,
-  ({ request, scale }: { request: MotionRequest; scale: number }) => [scale, ...motionKey(request)],
-  ({ request, scale }) => {
-    const motion = motionOf(request);
-    return planLap(motion, scale, (at_m) => placeOf(motion.corners, at_m, at_m));
-  },
-);
-
 /** Compiles a scenario that parseScenario has checked. */
 export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOptions = {}): StintModel {
   const legs = legsOf(scenario);
@@ -83,53 +57,6 @@ export function compile(scenario: Scenario, { driven, stepScale = 1 }: CompileOp
   return { scenario, passages, corners, notes, samples: passages.reduce((sum, p) => sum + p.plan.steps, 1) };
 }
 
-function passagesOf(
-  scenario: Scenario,
-  { legs, days, tanks }: { legs: Leg[]; days: Day[]; tanks: Tank[] },
-  scale: number,
-): Passage[] {
-  const from = [scenario.brakes.front.window.from_lap, scenario.brakes.rear.window.from_lap];
-  const passages: Passage[] = [];
-  let lap = 0;
-  let push = 0;
-  let sinceSafety = Infinity;
-  legs.forEach((leg, index) => {
-    if (leg.kind === 'stand') {
-      passages.push({
-        kind: 'stand',
-        leg: index,
-        plan: planStand(leg.duration_s, leg.brakeHeld, scale),
-        held: leg.brakeHeld,
-      });
-      return;
-    }
-    const massAfter = (laps: number): number => leg.scenario.car.mass_kg + onBoard(tanks[index]!, laps);
-    const mass_kg = massAfter(leg.laps / 2);
-    const plan =
-      leg.laps > 0
-        ? planOf({ request: { kind: leg.kind, scenario: leg.scenario, gap: leg.gap, mass_kg }, scale })
-        : null;
-    for (let i = 0; i < leg.laps && plan; i++) {
-      lap++;
-      if (leg.kind === 'out') push = 0;
-      if (leg.kind === 'push') push++;
-      sinceSafety = leg.kind === 'safety' ? 0 : sinceSafety + 1;
-      const settled = leg.kind === 'push' && sinceSafety > LAPS_AFTER_SAFETY;
-      const counted = from.map((first) => settled && push >= first);
-      passages.push({
-        kind: leg.kind,
-        leg: index,
-        plan,
-        lap,
-        counted,
-        massRatio: massAfter(i + 0.5) / mass_kg,
-        day: days[index]!,
-      });
-    }
-  });
-  return passages;
-}
-
 /** The legs whose speed and heat are kept: as the unchanged stint has them, unless its laps are cut another way. */
 function legsHeld(driven: Scenario, { stint }: Scenario, legs: Leg[]): Leg[] {
   const own = legsOf(driven);
@@ -139,9 +66,6 @@ function legsHeld(driven: Scenario, { stint }: Scenario, legs: Leg[]): Leg[] {
 
 const lengthOf = (leg: Leg): string =>
   leg.kind === 'stand' ? `${leg.duration_s} s ${leg.brakeHeld}` : `${leg.kind} ${leg.laps}`;
-
-/** Laps after a safety car that are reported apart. Common practice, no source. */
-const LAPS_AFTER_SAFETY = 3;
 
 /** The same corner under another blanking from the start of the stint; what phases set holds as before. */
 export function withBlanking(

@@ -2,8 +2,9 @@
 import type { CornerColumns } from '../disc/columns.ts';
 import type { Brake } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
-import type { Passage, StintModel } from './compile.ts';
+import type { StintModel } from './compile.ts';
 import { isTooCold, isTooHot, type ColdStart, type LapFacts } from './judge.ts';
+import type { LapPassage, Passage } from './passages.ts';
 import type { Axle, Clock, LapSummary, Stop, WindowLimits } from './result.ts';
 
 export interface Watched {
@@ -13,8 +14,6 @@ export interface Watched {
   window: WindowLimits;
   axle: Axle;
 }
-
-type LapPassage = Exclude<Passage, { kind: 'stand' }>;
 
 /** All laps and all braking phases of a corner. */
 export function summariseLaps(watched: Watched, brake: Brake): { laps: LapSummary[]; stops: Stop[] } {

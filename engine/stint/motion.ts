@@ -33,12 +33,19 @@ export interface MotionRequest {
   scenario: Scenario;
   gap: Gap;
   mass_kg: number;
+  ends: LapEnds;
+}
+
+/** Speeds at the line where a lap does not go on from one like it, or into one [m/s] */
+export interface LapEnds {
+  entry_mps?: number;
+  exit_mps?: number;
 }
 
 /** All that a lap's speed and heat depend on; for the memories of whatever is made from a lap. */
-export function motionKey({ kind, scenario: s, gap, mass_kg }: MotionRequest): unknown[] {
+export function motionKey({ kind, scenario: s, gap, mass_kg, ends }: MotionRequest): unknown[] {
   const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
-  return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, paces];
+  return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, ends, paces];
 }
 
 /** Lap of a circuit or of a measured trace; made again only when something it depends on changed. */
@@ -68,7 +75,7 @@ function completeSegment({
 }
 
 function drive(request: MotionRequest): Motion {
-  const { kind, scenario, gap, mass_kg } = request;
+  const { kind, scenario, gap, mass_kg, ends } = request;
   const day = dayOf(scenario.conditions);
   const car = carOf(scenario, day, mass_kg);
   const air = airOf(scenario, day, gap);
@@ -78,14 +85,12 @@ function drive(request: MotionRequest): Motion {
     return { profile, heat: brakeHeat(profile, car, air), corners: [], mass_kg };
   }
   const layout = circuitLayout(scenario);
-  const pit_mps = mpsFromKmh(scenario.stint.pit_kmh);
   const profile = speedProfile({
     layout,
     car,
     driver: driverOf(scenario, day, kind),
     air,
-    ...(kind === 'out' ? { entry_mps: pit_mps } : {}),
-    ...(kind === 'in' ? { exit_mps: pit_mps } : {}),
+    ...ends,
     ...(kind === 'safety' ? { speedCap_mps: cap_mps } : {}),
   });
   return { profile, heat: brakeHeat(profile, car, air), corners: layout.corners, mass_kg };

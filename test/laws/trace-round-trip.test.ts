@@ -50,7 +50,13 @@ describe('a driven lap logged at 10 Hz with 0.1 m/s of noise and read back', () 
   const scenario = withPhases([{ kind: 'push', laps: LAPS }], LAPS);
   const passage = compile(scenario).passages[0]!;
   if (passage.kind === 'stand') throw new Error('no lap');
-  const { profile } = motionOf({ kind: 'push', scenario, gap: clearAir, mass_kg: passage.plan.mass_kg });
+  const { profile } = motionOf({
+    kind: 'push',
+    scenario,
+    gap: clearAir,
+    mass_kg: passage.plan.mass_kg,
+    ends: {},
+  });
   const clean = driven(scenario);
 
   it.each([1, 2, 3])('gives brake heat within 2 percent and face peaks within 5 K, seed %i', (seed) => {
