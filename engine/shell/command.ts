@@ -12,6 +12,8 @@ import type { Scenario } from '../scenario/schema.ts';
 import { tracePart } from '../scenario/trace-part.ts';
 import { compile } from '../stint/compile.ts';
 import { run } from '../stint/run.ts';
+import { finished } from '../advise/look.ts';
+import { safeSpans } from '../advise/safe-span.ts';
 import { summarise } from '../stint/summary.ts';
 import { stintCsv, stintTable } from '../stint/table.ts';
 import { readTrace } from '../trace-file/read-trace.ts';
@@ -41,7 +43,7 @@ function main(args: string[]): void {
     attempt(values.csv, 'a file that can be written', () => writeFileSync(values.csv!, `${rows}\n`));
     return;
   }
-  const record = summarise(run(model, 'summary'));
+  const record = summarise(run(model, 'summary'), finished(safeSpans(changed, { driven: base })));
   process.stdout.write(values.json ? `${JSON.stringify(record)}\n` : `${stintTable(record)}\n`);
 }
 

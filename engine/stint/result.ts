@@ -222,6 +222,8 @@ export interface Pull {
   place: string;
   hotter: 'left' | 'right';
   by_K: number;
+  /** What so much calls for in practice. */
+  calls: 'nothing' | 'caution' | 'fault';
 }
 
 export interface CornerResult {
@@ -248,8 +250,6 @@ export interface CornerResult {
   fluidPeakAt_s: number;
   ledger_J: Ledger;
   air: AirRow[];
-  /** The blanking range that stays in the window [percent]; null until it is computed. */
-  safeSpan_pct: [low: number, high: number] | null;
 }
 
 /** The line of one kind of lap for the map and the speed trace. */

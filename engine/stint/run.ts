@@ -78,7 +78,6 @@ export function runCorner(
     fluidPeakAt_s: clock.time_s[trace.fluid_K.indexOf(highest(trace.fluid_K))] ?? 0,
     ledger_J: ledgerOf(stepper, start_J),
     air: airRows(corner.corner, model.scenario),
-    safeSpan_pct: null,
   };
 }
 

@@ -1,4 +1,5 @@
 /** A result in the trade's units: the object that `--json` prints. Its keys are a contract; see README. */
+import { spanTogether, type SafeSpan } from '../advise/span.ts';
 import { celsius, kmhFromMps } from '../units.ts';
 import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
 import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from './result.ts';
@@ -40,7 +41,10 @@ export interface CornerRecord {
     leakFlow_gps: number;
     plenum_Pa: number;
   }[];
+  /** Of an axle whose sides differ: what keeps both in when both are blanked alike. */
   safeSpan_pct: [low: number, high: number] | null;
+  /** Of this corner alone: what bounds its span, what is proposed, why there is none; null where it was not searched. */
+  span: Omit<SafeSpan, 'axle' | 'side' | 'span_pct'> | null;
 }
 
 export interface StintRecord {
@@ -56,14 +60,22 @@ export interface StintRecord {
 }
 
 /** Each axle by its hotter corner; all corners as well where sides differ. */
-export function summarise(result: StintResult): StintRecord {
+export function summarise(result: StintResult, spans: readonly SafeSpan[] = []): StintRecord {
   const uneven = result.corners.filter((corner) => corner.side !== 'both');
+  const record = (corner: CornerResult): CornerRecord => {
+    const own = spans.find(({ axle, side }) => axle === corner.axle && side === corner.side);
+    return cornerRecord(corner, own);
+  };
+  const ofAxle = (axle: 'front' | 'rear'): CornerRecord => {
+    const both = spans.filter((span) => span.axle === axle);
+    return { ...record(hotterOf(result, axle)), safeSpan_pct: spanTogether(both) };
+  };
   const corners = Object.fromEntries(
-    uneven.map((corner) => [`${corner.axle}_${corner.side}`, cornerRecord(corner)]),
+    uneven.map((corner) => [`${corner.axle}_${corner.side}`, record(corner)]),
   );
   return {
     name: result.name,
-    axles: { front: cornerRecord(hotterOf(result, 'front')), rear: cornerRecord(hotterOf(result, 'rear')) },
+    axles: { front: ofAxle('front'), rear: ofAxle('rear') },
     ...(uneven.length > 0 ? { corners, pulls: result.pulls } : {}),
     lapTime_s: result.lapTime_s,
     topSpeed_kmh: kmhFromMps(result.topSpeed_mps),
@@ -79,7 +91,7 @@ function hotterOf({ corners }: StintResult, axle: 'front' | 'rear'): CornerResul
   return second && second.facePeak_K > first.facePeak_K ? second : first;
 }
 
-function cornerRecord(corner: CornerResult): CornerRecord {
+function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRecord {
   return {
     side: corner.side,
     laps: corner.laps.map(lapRecord),
@@ -95,8 +107,13 @@ function cornerRecord(corner: CornerResult): CornerRecord {
     stopSoaks: corner.stopSoaks.map(soakRecord),
     ledger_J: corner.ledger_J,
     air: corner.air.map(airRecord),
-    safeSpan_pct: corner.safeSpan_pct,
+    safeSpan_pct: own?.span_pct ?? null,
+    span: own ? spanRecord(own) : null,
   };
+}
+
+function spanRecord({ low, high, best, proposal, none, reason }: SafeSpan): CornerRecord['span'] {
+  return { low, high, best, proposal, none, reason };
 }
 
 function lapRecord(lap: LapSummary): LapRecord {

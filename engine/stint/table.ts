@@ -2,6 +2,7 @@
 import { celsius, kmhFromMps } from '../units.ts';
 import type { CornerResult, StintResult } from './result.ts';
 import { driverLines } from './driver-lines.ts';
+import { spanLine } from './span-line.ts';
 import type { CornerRecord, StintRecord } from './summary.ts';
 
 /** A readable table, one line a lap. */
@@ -25,6 +26,7 @@ export function stintTable(record: StintRecord): string {
     ...rows.map(line),
     '',
     ...corners.map(({ name, corner }) => peaks(name, corner)),
+    ...corners.map(({ name, corner }) => spanLine(name, corner)),
     ...corners.flatMap(({ name, corner }) => driverLines(name, corner)),
     ...record.notices.map((notice) => `note: ${notice.text}`),
   ].join('\n');

@@ -164,7 +164,6 @@ function corner(
       residual: 0,
     },
     air: [],
-    safeSpan_pct: null,
   };
 }
 

@@ -38,7 +38,6 @@ export function corner(
     soak: null,
     stopSoaks: [],
     columns: null,
-    safeSpan_pct: null,
     verdict: verdict(changes),
     ...peaks,
     ...more,

@@ -1,0 +1,44 @@
+/** The safe span of a corner as one line of a terminal's table. */
+import type { NoSpan, Spare, SpanBound } from '../advise/span.ts';
+import type { CornerRecord } from './summary.ts';
+
+export function spanLine(name: string, { safeSpan_pct, span }: CornerRecord): string {
+  if (!span) return `${name}: safe span not searched`;
+  if (safeSpan_pct) {
+    const [low, high] = safeSpan_pct;
+    const ends = [bound('below', span.low), bound('above', span.high)].filter(Boolean).join('; ');
+    return `${name}: safe on counted laps from ${low} to ${high} % blanked${ends && ` (${ends})`}${fit(span.proposal)}`;
+  }
+  if (span.none) return `${name}: no safe span, ${why(span.none, span.best)}`;
+  return `${name}: no safe span${span.reason && `, ${span.reason}`}`;
+}
+
+function bound(where: string, end: SpanBound | null): string {
+  return end ? `${where}: ${end.limit}${end.place && ` at ${end.place}`} on lap ${end.lap}` : '';
+}
+
+function fit(spare: Spare | null): string {
+  if (!spare) return '';
+  const margin_K = Math.min(spare.hotMargin_K, spare.coldMargin_K);
+  return `; fit ${spare.blanking_pct} %, ${margin_K.toFixed(0)} K to spare`;
+}
+
+function why({ why: kind, swing_K, width_K }: NoSpan, best: Spare | null): string {
+  const least = best ? `; least bad ${best.blanking_pct} %, ${misses(best)}` : '';
+  const swing = swing_K === null ? '' : ` (swing ${swing_K.toFixed(0)} K, window ${width_K.toFixed(0)} K)`;
+  const words = {
+    'hot when open': 'too hot even fully open',
+    'cold when closed': 'too cold even fully closed',
+    swing: `too cold wherever it is not too hot${swing}`,
+  };
+  return words[kind] + least;
+}
+
+function misses({ hotMargin_K, coldMargin_K }: Spare): string {
+  return [
+    hotMargin_K < 0 ? `too hot by ${(-hotMargin_K).toFixed(0)} K` : '',
+    coldMargin_K < 0 ? `too cold by ${(-coldMargin_K).toFixed(0)} K` : '',
+  ]
+    .filter(Boolean)
+    .join(' and ');
+}
