@@ -1,78 +1,204 @@
-/** A trace file on its way in: read in a worker of its own, shown as understood, taken or refused by the person. */
-import type { EngineDoor, TraceColumns, UnderstoodTrace } from '../../engine/index.ts';
+/** A trace file on its way in: read in a worker of its own, shown as understood, corrected, taken or refused. */
+import type { TraceChoices, TraceReading, TraceRole } from '../../engine/index.ts';
+import { tooLarge } from '../../engine/scenario/file-size.ts';
+import { browserAlarm } from './alarm.ts';
+import type { Alarm } from './engine-client.ts';
+import type { Correction, Memory } from './remembered.ts';
+import { traceClient, type TraceClient, type TraceDoor } from './trace-client.ts';
+import { changed, isCorrected, lasting, withRole } from './trace-choices.ts';
 
-/** Larger files are refused before they are read [bytes] */
-const LARGEST = 50e6;
-
-interface ReadTrace {
-  understood: UnderstoodTrace;
-  columns: TraceColumns;
-}
-
-interface ReaderDoor {
-  readTrace: EngineDoor['readTrace'];
-  close(): void;
-}
+type TraceFile = Blob & { name: string };
 
 export class TraceReader {
-  #open: () => ReaderDoor;
-  #name = $state('');
-  #reading = $state.raw<ReadTrace | null>(null);
-  #problems = $state.raw<readonly string[]>([]);
-  #busy = $state(false);
+  #client: TraceClient;
+  #memory: Memory;
+  #now: () => number;
+  #file: TraceFile | null = null;
+  /** Of the file as it is guessed: corrections are kept under it, whatever they make of the header. */
+  #fingerprint: string | null = null;
+  /** What the reading that is shown was read with. */
+  #shownBy: TraceChoices = {};
+  /** What the memory holds, as text. */
+  #kept = '';
   #latest = 0;
+  #name = $state('');
+  #choices = $state.raw<TraceChoices>({});
+  #reading = $state.raw<TraceReading | null>(null);
+  #refused = $state.raw<readonly string[]>([]);
+  #progress = $state<number | null>(null);
+  #failure = $state('');
+  #correctedAt_ms = $state<number | null>(null);
+  #isForgetful = $state(false);
 
-  constructor(open: () => ReaderDoor) {
-    this.#open = open;
+  constructor(open: () => TraceDoor, memory: Memory, alarm: Alarm = browserAlarm, now = () => Date.now()) {
+    this.#client = traceClient(open, alarm);
+    this.#memory = memory;
+    this.#now = now;
   }
 
   get name(): string {
     return this.#name;
   }
-  get reading(): ReadTrace | null {
+  /** What was said so far; ahead of the reading by the read under way. */
+  get choices(): TraceChoices {
+    return this.#choices;
+  }
+  get reading(): TraceReading | null {
     return this.#reading;
   }
+  /** What is in the way of taking the trace, one sentence each. */
   get problems(): readonly string[] {
-    return this.#problems;
+    return this.#refused.length > 0 ? this.#refused : (this.#reading?.problems ?? []);
+  }
+  /** Share of the file that was read; null when none is being read. */
+  get progress(): number | null {
+    return this.#progress;
   }
   get isBusy(): boolean {
-    return this.#busy;
+    return this.#progress !== null;
+  }
+  /** Why the last read came to nothing; it can be tried again. */
+  get failure(): string {
+    return this.#failure;
+  }
+  /** When the corrections were made that this file was read with at first; null where there were none. */
+  get correctedAt_ms(): number | null {
+    return this.#correctedAt_ms;
+  }
+  /** Corrections cannot be kept: the storage refuses. */
+  get isForgetful(): boolean {
+    return this.#isForgetful;
+  }
+  get isOpen(): boolean {
+    return this.isBusy || this.#reading !== null || this.#failure !== '' || this.#refused.length > 0;
   }
 
-  async open(file: Pick<File, 'name' | 'size' | 'arrayBuffer'>): Promise<void> {
-    const mine = ++this.#latest;
+  async open(file: TraceFile): Promise<void> {
+    this.close();
+    this.#file = file;
     this.#name = file.name;
-    this.#reading = null;
-    this.#problems = [];
-    if (file.size > LARGEST) {
-      this.#problems = [`file: expected at most 50 MB, got ${Math.round(file.size / 1e6)} MB`];
-      return;
-    }
-    this.#busy = true;
-    const door = this.#open();
-    try {
-      const reading = await door.readTrace(file, {}, () => undefined);
-      if (mine !== this.#latest) return;
-      const { understood, columns, problems } = reading;
-      if (understood && columns) this.#reading = { understood, columns };
-      else this.#problems = understood?.question ? [...problems, understood.question.text] : problems;
-    } catch (cause) {
-      if (mine === this.#latest) this.#problems = [`file: could not be read, ${String(cause)}`];
-    } finally {
-      door.close();
-      if (mine === this.#latest) this.#busy = false;
-    }
+    const problem = tooLarge(file.size);
+    if (problem) return this.refuse([problem]);
+    const mine = this.#latest;
+    const guessed = await this.#read({});
+    if (!guessed) return;
+    this.#fingerprint = guessed.understood?.fingerprint ?? null;
+    const known = await this.#recalled();
+    if (mine !== this.#latest) return;
+    if (!known) return this.#show(guessed, {});
+    this.#kept = JSON.stringify(known.choices);
+    this.#correctedAt_ms = known.at_ms;
+    await this.#readAgain(known.choices);
   }
 
+  /** Reads again with a change. */
+  async choose(change: TraceChoices): Promise<void> {
+    await this.#correct(changed(this.#choices, change));
+  }
+
+  async chooseRole(index: number, role: TraceRole | null): Promise<void> {
+    const understood = this.#reading?.understood;
+    if (understood) await this.#correct(withRole(understood, this.#choices, index, role));
+  }
+
+  /** Reads the file again as if nothing had ever been said about its kind. */
+  async forget(): Promise<void> {
+    const fingerprint = this.#fingerprint;
+    this.#correctedAt_ms = null;
+    this.#kept = '';
+    await Promise.all([
+      this.#readAgain({}),
+      fingerprint === null ? null : this.#tried(() => this.#memory.forget(fingerprint), undefined),
+    ]);
+  }
+
+  /** After a failure: the same file, with all that was said. */
+  async retry(): Promise<void> {
+    if (!this.#file) return;
+    if (this.#reading) await this.#correct(this.#choices);
+    else await this.open(this.#file);
+  }
+
+  /** Ends a read under way; what was shown before stays as it was. */
+  stop(): void {
+    if (!this.#reading) return this.close();
+    this.#client.stop();
+    this.#choices = this.#shownBy;
+    this.#progress = null;
+  }
+
+  /** The scenario would not have it. */
   refuse(problems: readonly string[]): void {
-    this.#problems = problems;
+    this.#refused = problems;
   }
 
   /** Puts the file away; nothing of it stays. */
   close(): void {
     this.#latest += 1;
-    this.#busy = false;
-    this.#reading = null;
-    this.#problems = [];
+    this.#client.close();
+    this.#file = this.#fingerprint = this.#reading = this.#progress = this.#correctedAt_ms = null;
+    this.#choices = this.#shownBy = {};
+    this.#kept = '';
+    this.#refused = [];
+    this.#failure = '';
+  }
+
+  /** What was read and holds for the next file of this kind too is remembered. */
+  async #correct(choices: TraceChoices): Promise<void> {
+    if (await this.#readAgain(choices)) await this.#keep(lasting(choices));
+  }
+
+  /** Whether these choices were read and are shown. */
+  async #readAgain(said: TraceChoices): Promise<boolean> {
+    // times asked for and none given yet: the file begins with a lap
+    const choices = said.lapsBy === 'times' ? { lapStarts_s: [0], ...said } : said;
+    this.#choices = choices;
+    const reading = await this.#read(choices);
+    if (reading) this.#show(reading, choices);
+    return reading !== null;
+  }
+
+  /** Null when it was overtaken, stopped, or failed. */
+  async #read(choices: TraceChoices): Promise<TraceReading | null> {
+    if (!this.#file) return null;
+    this.#failure = '';
+    this.#refused = [];
+    this.#progress = 0;
+    const outcome = await this.#client.read(this.#file, choices, (share) => (this.#progress = share));
+    if (outcome.kind === 'stopped') return null;
+    if (outcome.kind === 'read') return outcome.reading;
+    this.#progress = null;
+    this.#failure = `Reading stopped twice: ${outcome.cause}. Nothing you entered is lost.`;
+    return null;
+  }
+
+  #show(reading: TraceReading, choices: TraceChoices): void {
+    this.#progress = null;
+    this.#reading = reading;
+    this.#shownBy = choices;
+  }
+
+  async #recalled(): Promise<Correction | null> {
+    const fingerprint = this.#fingerprint;
+    return fingerprint === null ? null : this.#tried(() => this.#memory.recall(fingerprint), null);
+  }
+
+  async #keep(choices: TraceChoices): Promise<void> {
+    const fingerprint = this.#fingerprint;
+    const text = JSON.stringify(choices);
+    if (fingerprint === null || text === this.#kept || !isCorrected(choices)) return;
+    this.#kept = text;
+    const correction = { choices, at_ms: this.#now() };
+    await this.#tried(() => this.#memory.keep(fingerprint, correction), undefined);
+  }
+
+  /** Storage may be denied or full: then nothing is remembered, and that is all. */
+  async #tried<T>(act: () => Promise<T>, otherwise: T): Promise<T> {
+    try {
+      return await act();
+    } catch {
+      this.#isForgetful = true;
+      return otherwise;
+    }
   }
 }

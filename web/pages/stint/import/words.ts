@@ -1,0 +1,104 @@
+/** The words of the import: what parts cells, what laps are cut by, what a column is. Pure. */
+import type {
+  Decimal,
+  Delimiter,
+  LapsBy,
+  TraceColumn,
+  TraceLap,
+  TraceRole,
+  UnderstoodTrace,
+} from '../../../../engine/index.ts';
+import { clockTime, decimal, NBSP } from '../../../display/format.ts';
+
+export const delimiters: readonly { value: Delimiter; text: string }[] = [
+  { value: ',', text: 'comma' },
+  { value: ';', text: 'semicolon' },
+  { value: '\t', text: 'tab' },
+  { value: ' ', text: 'spaces' },
+  { value: '|', text: 'upright bar' },
+];
+
+export const decimals: readonly { value: Decimal; text: string }[] = [
+  { value: '.', text: 'point' },
+  { value: ',', text: 'comma' },
+];
+
+export const roles: readonly TraceRole[] = [
+  'time',
+  'distance',
+  'speed',
+  'lap',
+  'slope',
+  'altitude',
+  'acceleration',
+  'front brake pressure',
+  'rear brake pressure',
+];
+
+export const lapsBy: readonly { value: LapsBy; text: string }[] = [
+  { value: 'column', text: 'the column of laps' },
+  { value: 'distance', text: 'the distance that returns to the start' },
+  { value: 'times', text: 'times that I give' },
+  { value: 'none', text: 'nothing: the whole file is one lap' },
+];
+
+/** About three figures: "0.31", "12.4", "287". */
+export function figures(value: number): string {
+  const size = Math.abs(value);
+  return decimal(value, Number.isInteger(value) || size >= 100 ? 0 : size >= 10 ? 1 : 2);
+}
+
+/** "0 to 287 km/h" */
+export function extentOf({ low, high, unit }: TraceColumn): string {
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return 'no numbers';
+  const range = low === high ? `always ${figures(low)}` : `${figures(low)} to ${figures(high)}`;
+  return unit ? `${range}${NBSP}${unit}` : range;
+}
+
+/** "1:36.4, 5123 m" */
+export const lapSize = (lap: TraceLap): string =>
+  `${clockTime(lap.duration_s, 1)}, ${decimal(lap.length_m)}${NBSP}m`;
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** How long the file is, from its rows [s] */
+export const fileDuration = ({ rows, meanInterval_s }: UnderstoodTrace): number =>
+  Math.max(0, rows - 1) * meanInterval_s;
+
+/** "990 rows over 1:36.4 min and 5123 m, one every 0.10 s" */
+export function fileSize(understood: UnderstoodTrace): string {
+  const { rows, laps, meanInterval_s } = understood;
+  const duration_s = sum(laps.map((lap) => lap.duration_s));
+  const length_m = sum(laps.map((lap) => lap.length_m));
+  const over =
+    laps.length > 0 ? ` over ${clockTime(duration_s, 1)} min and ${decimal(length_m)}${NBSP}m` : '';
+  const every = meanInterval_s > 0 ? `, one every ${figures(meanInterval_s)}${NBSP}s` : '';
+  return `${rows} rows${over}${every}`;
+}
+
+/** What the stint is run on: the file, and which lap where there are several. */
+export function traceName(name: string, { laps, lap }: UnderstoodTrace): string {
+  const chosen = lap === null ? undefined : laps[lap];
+  return chosen && laps.length > 1 ? `${name}, lap ${chosen.lap}` : name;
+}
+
+/** "25 Nov" */
+export const dayOf = (at_ms: number): string =>
+  new Date(at_ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'short' });
+
+/** What a screen reader hears while a file is read and when it is. */
+export function news(reader: {
+  name: string;
+  isBusy: boolean;
+  failure: string;
+  problems: readonly string[];
+  reading: { understood: UnderstoodTrace | null } | null;
+}): string {
+  if (reader.isBusy) return `Reading ${reader.name}.`;
+  const understood = reader.reading?.understood;
+  if (reader.failure || !understood) return '';
+  if (understood.question) return 'Read. One question is open.';
+  if (reader.problems.length > 0) return 'Read, with problems.';
+  const lap = understood.lap === null ? undefined : understood.laps[understood.lap];
+  return `Read: ${understood.rows} rows, ${lap ? `lap ${lap.lap}, ${lapSize(lap)}` : 'no lap'}.`;
+}
