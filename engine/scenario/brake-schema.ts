@@ -115,7 +115,7 @@ export const ductSchema = v.looseObject({
   mouth_height_mm: quantity('Mouth height', [10, 400, 0.5], 'Height of the mouth'),
   recovery: quantity(
     'Inlet recovery',
-    [0.1, 1],
+    [0.1, 1, 0.01],
     'Total pressure at the mouth over the free stream dynamic pressure',
   ),
   hoses: count('Hoses', [1, 4], 'Hoses side by side'),

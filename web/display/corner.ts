@@ -24,6 +24,6 @@ export function blankingOf(
   { axle, side }: Pick<CornerResult, 'axle' | 'side'>,
 ): number | null {
   if (!scenario.brakes[axle].duct) return null;
-  const own = side === 'both' ? undefined : scenario.blanking_pct[`${axle}_${side}`];
+  const own = scenario.blanking_pct[`${axle}_${side === 'both' ? 'left' : side}`];
   return own ?? scenario.blanking_pct[axle];
 }

@@ -108,8 +108,13 @@ export const mouthSize = (width_mm: number, height_mm: number): string =>
   `${decimal(width_mm)} × ${decimal(height_mm, height_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
 
 /** What a blanking means, for a screen reader. */
-export function blankingValueText(blanking_pct: number, corner: CornerResult | undefined): string {
-  const share = `${decimal(blanking_pct)} percent blanked, ${decimal(100 - blanking_pct)} percent open`;
+export function blankingValueText(
+  blanking_pct: number,
+  corner: CornerResult | undefined,
+  fitted = '',
+): string {
+  const open = `${decimal(100 - blanking_pct)} percent open`;
+  const share = [`${decimal(blanking_pct)} percent blanked`, fitted, open].filter(Boolean).join(', ');
   const laps = corner?.laps.filter((lap) => lap.in !== null) ?? [];
   if (!corner || laps.length === 0) return share;
   const low = Math.min(...laps.map((lap) => lap.faceMin_K));

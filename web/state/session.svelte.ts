@@ -1,11 +1,21 @@
 /** The one session of the page: the scenario under the hand, the last good picture of it, and what it is held against. */
-import type { Changes, Problem, RunReply, RunRequest, Scenario, StintResult } from '../../engine/index.ts';
+import type {
+  Axle,
+  Changes,
+  Problem,
+  RunReply,
+  RunRequest,
+  Scenario,
+  StintResult,
+} from '../../engine/index.ts';
+import { withValue } from '../../engine/scenario/keys.ts';
 import { shippedStint, withCar, withCircuit, defaultScenario } from '../../engine/scenario/library.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
 import { emptyHistory, noted, redone, settled, undone } from './history.ts';
+import { equalised } from './sides.ts';
 
 /** A finished run: the picture and the scenario it is the picture of. */
 export interface Run {
@@ -79,6 +89,17 @@ export class Session {
     return parsed.ok ? this.#take(parsed, name) : parsed.problems;
   }
 
+  /** Another set of panels for an axle's mouth. Returns what was refused. */
+  fitPanels(axle: Axle, panels_pct: readonly number[]): readonly Problem[] {
+    const key = `brakes.${axle}.duct.panels_pct`;
+    return this.#whole(withValue(this.#scenario, key, panels_pct), `${axle} panels`);
+  }
+
+  /** Drops what one side of an axle has of its own, as one step. */
+  equalSides(axle: Axle): void {
+    this.#whole(equalised(this.#scenario, axle), `${axle} left and right`);
+  }
+
   /** The hand has let go of a control. */
   settle(): void {
     this.#history = settled(this.#history);
@@ -118,6 +139,16 @@ export class Session {
 
   close(): void {
     this.#client.close();
+  }
+
+  /** A change that no single key holds: a step of its own. */
+  #whole(scenario: unknown, name: string): readonly Problem[] {
+    const parsed = checkScenario(scenario);
+    if (!parsed.ok) return parsed.problems;
+    this.settle();
+    this.#take(parsed, name);
+    this.settle();
+    return [];
   }
 
   #choose(scenario: Scenario, name: string): void {

@@ -4,20 +4,29 @@ export interface Room {
   plot: number;
   map: number;
   mouth: number;
+  /** Whether the strips' buttons stand beside the mouth, for want of height. */
+  isStacked: boolean;
 }
 
 const WIDE_PX = 1280;
 /** What the rest of each column takes of the window's height [px] */
-const BESIDE = { plot: 590, map: 664, mouth: 668 };
+const BESIDE = { plot: 590, map: 664, mouth: 676 };
+/** A row of buttons for the strips under the mouth [px] */
+const STRIPS_PX = 48;
+/** From this height of the mouth on there is room for that row. */
+const TALL_PX = 150;
 
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
 
 export function roomIn(width: number, height: number): Room {
-  if (width < WIDE_PX) return { isWide: false, plot: 240, map: 190, mouth: 190 };
+  if (width < WIDE_PX) return { isWide: false, plot: 240, map: 190, mouth: 190, isStacked: false };
+  const mouth = height - BESIDE.mouth;
+  const isStacked = mouth - STRIPS_PX < TALL_PX;
   return {
     isWide: true,
     plot: between(170, height - BESIDE.plot, 340),
     map: between(120, height - BESIDE.map, 240),
-    mouth: between(110, height - BESIDE.mouth, 200),
+    mouth: between(96, isStacked ? mouth : mouth - STRIPS_PX, 200),
+    isStacked,
   };
 }

@@ -1,0 +1,40 @@
+/** A blanking in the words of who makes it: strips of tape and panels. */
+import type { Duct } from '../../engine/index.ts';
+import { nearestPanel, nearestStrips, type PanelFit, type StripFit } from '../../engine/scenario/tape.ts';
+import { decimal, NBSP, percent } from './format.ts';
+
+type Mouth = Pick<Duct, 'mouth_width_mm' | 'strip_mm' | 'panels_pct'>;
+
+/** "2 strips of 38 mm give 69 %; panel D is 75 %" */
+export function tapeWords(blanking_pct: number, mouth: Mouth): string {
+  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth.mouth_width_mm);
+  const words = [stripWords(nearestStrips(blanking_pct, mouth), mouth.strip_mm)];
+  if (panel) words.push(panelWords(panel));
+  return words.join('; ');
+}
+
+/** What a screen reader hears where the blanking is whole strips or a panel: "2 strips of 38 mm, panel D"; else nothing. */
+export function fittedWords(blanking_pct: number, mouth: Mouth): string {
+  const strips = nearestStrips(blanking_pct, mouth);
+  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth.mouth_width_mm);
+  const words: string[] = [];
+  if (strips.isExact) words.push(counted(strips, mouth.strip_mm));
+  if (panel?.isExact) words.push(`panel ${panel.letter}`);
+  return words.join(', ');
+}
+
+function stripWords(fit: StripFit, strip_mm: number): string {
+  if (fit.isExact) return fit.strips === 0 ? 'no tape' : `${counted(fit, strip_mm)}, exactly`;
+  if (fit.strips === 0) return `less than half a strip of ${width(strip_mm)}`;
+  return `${counted(fit, strip_mm)} ${fit.strips === 1 ? 'gives' : 'give'} ${percent(fit.pct)}`;
+}
+
+const panelWords = ({ letter, pct, isExact }: PanelFit): string =>
+  isExact ? `panel${NBSP}${letter}, exactly` : `panel${NBSP}${letter} is ${percent(pct)}`;
+
+function counted({ strips, isTrimmed }: StripFit, strip_mm: number): string {
+  if (strips === 0) return 'no tape';
+  return `${strips} ${strips === 1 ? 'strip' : 'strips'} of ${width(strip_mm)}${isTrimmed ? ', the last cut' : ''}`;
+}
+
+const width = (strip_mm: number): string => `${decimal(strip_mm, strip_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
