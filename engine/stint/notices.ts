@@ -1,6 +1,7 @@
 /** What a reader of the result must know: limits passed, ranges left, numbers that went wrong. Nothing is thrown in a run. */
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
+import { FAULT_K } from './pulls.ts';
 import type { CornerResult, Notice, Pull } from './result.ts';
 
 /** Highest temperature the tables of iron were made for [°C] */
@@ -8,15 +9,12 @@ const IRON_RANGE_C = 1000;
 /** Blanking beyond this is out of practice: fluid, bearing and pad still need air. Common practice, no source [%] */
 const OUT_OF_PRACTICE_PCT = 85;
 
-/** Left and right of an axle differ by less than this in practice; from the second on it is a fault. Common practice, no source [K] */
-const [PULLS_K, FAULT_K] = [40, 80];
-
 export function noticesOf(
   { scenario, corners: models }: StintModel,
   corners: CornerResult[],
   pulls: Pull[],
 ): Notice[] {
-  const found: Notice[] = pulls.filter(({ by_K }) => by_K > PULLS_K).map(pullNotice);
+  const found: Notice[] = pulls.filter(({ calls }) => calls !== 'nothing').map(pullNotice);
   corners.forEach((corner, i) => {
     const { brake } = models[i]!.corner;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
@@ -61,9 +59,9 @@ export function noticesOf(
   return found;
 }
 
-function pullNotice({ axle, hotter, by_K, lap }: Pull): Notice {
+function pullNotice({ axle, hotter, by_K, lap, calls }: Pull): Notice {
   const other = hotter === 'left' ? 'right' : 'left';
-  const fault = by_K > FAULT_K ? `; more than ${FAULT_K} K apart is a fault` : '';
+  const fault = calls === 'fault' ? `; more than ${FAULT_K} K apart is a fault` : '';
   const parted = `${hotter} runs ${Math.round(by_K)} K hotter than ${other} on lap ${lap}`;
   return { kind: 'pull', text: `${axle}: ${parted}; unequal brakes pull the car${fault}` };
 }

@@ -7,6 +7,10 @@
  */
 import type { CornerResult, Pull, Stop } from './result.ts';
 
+/** Left and right differ by less than the first in practice, and from the second on it is a fault. Common practice, no source [K] */
+const CAUTION_K = 40;
+export const FAULT_K = 80;
+
 /** One pull an axle whose sides differ. */
 export function pullsOf(corners: readonly CornerResult[]): Pull[] {
   return (['front', 'rear'] as const).flatMap((axle) => {
@@ -33,7 +37,9 @@ function largest(left: CornerResult, right: CornerResult): Pull | null {
   const [first] = all.sort((a, b) => Math.abs(b.left_K) - Math.abs(a.left_K));
   if (!first) return null;
   const { lap, at, place, left_K } = first;
-  return { axle: left.axle, lap, at, place, hotter: left_K >= 0 ? 'left' : 'right', by_K: Math.abs(left_K) };
+  const by_K = Math.abs(left_K);
+  const calls = by_K > FAULT_K ? 'fault' : by_K > CAUTION_K ? 'caution' : 'nothing';
+  return { axle: left.axle, lap, at, place, hotter: left_K >= 0 ? 'left' : 'right', by_K, calls };
 }
 
 const peakDifferences = (left: CornerResult, right: CornerResult): Difference[] =>

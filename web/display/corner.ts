@@ -7,12 +7,23 @@ const smallestMargin_K = ({ verdict }: CornerResult): number =>
 
 const hotterFirst = (a: CornerResult, b: CornerResult): number => b.facePeak_K - a.facePeak_K;
 
-/** Of an axle whose sides differ, the side that is nearest to failing; without a verdict the hotter one. */
+/** Outside its window on a lap that counts. */
+export const isOut = ({ verdict }: CornerResult): boolean => ['hot', 'cold', 'both'].includes(verdict.status);
+
+/** A side that is out goes first, whatever is forgiven the other; then the smaller margin. */
+const nearestFirst = (a: CornerResult, b: CornerResult): number =>
+  Number(isOut(b)) - Number(isOut(a)) || smallestMargin_K(a) - smallestMargin_K(b);
+
+/** Of an axle whose sides differ, the side that is out or nearest to it; without a verdict the hotter one. */
 export function cornerOf(result: StintResult, axle: Axle): CornerResult | undefined {
   const corners = result.corners.filter((corner) => corner.axle === axle);
   const judged = corners.filter(({ verdict }) => verdict.status !== 'not judged');
-  return judged.sort((a, b) => smallestMargin_K(a) - smallestMargin_K(b))[0] ?? corners.sort(hotterFirst)[0];
+  return judged.sort(nearestFirst)[0] ?? corners.sort(hotterFirst)[0];
 }
+
+/** The side across the car, where the sides differ. */
+export const otherSide = (result: StintResult, { axle, side }: CornerResult): CornerResult | undefined =>
+  result.corners.find((corner) => corner.axle === axle && corner.side !== side);
 
 /** "front" or, where the sides differ, "front left". */
 export const cornerName = ({ axle, side }: CornerResult): string =>

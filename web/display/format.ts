@@ -45,6 +45,10 @@ export function clockTime(time_s: number, digits = 0): string {
   return `${minutes}:${seconds}`;
 }
 
+/** "5 min", or "40 s" below a minute. */
+export const minutes = (time_s: number): string =>
+  time_s < 59.5 ? `${decimal(time_s)}${NBSP}s` : `${decimal(time_s / 60)}${NBSP}min`;
+
 const SMALL = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** Small counts as words, as in running text. */

@@ -1,6 +1,7 @@
 /** The sentence on top of the sheet: computed from the result, never typed. */
-import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
-import { blankingOf, cornerName, cornerOf } from './corner.ts';
+import type { Axle, CornerResult, Pull, Scenario, StintResult } from '../../engine/index.ts';
+import { blankingOf, cornerName, cornerOf, isOut, otherSide } from './corner.ts';
+import { driverLine } from './driver-line.ts';
 import { capital, kelvins, NBSP, percent } from './format.ts';
 
 /** A stretch of the sentence; a tone is set apart by weight and colour, the words say the same without it. */
@@ -12,6 +13,8 @@ export interface Piece {
 export interface Sentence {
   lead: Piece[];
   rest: Piece[];
+  /** For the driver and the garage; empty where nothing is worth a word. */
+  driver: Piece[];
 }
 
 const DOUBT = 'Doubt not yet computed.';
@@ -20,19 +23,23 @@ const DOUBT = 'Doubt not yet computed.';
 export function sentenceOf(result: StintResult, scenario: Scenario): Sentence {
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
   const leader = corners.find(isOut) ?? corners[0];
-  if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [] };
+  if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], driver: [] };
   const others = corners.filter((corner) => corner !== leader);
   const rest = others.flatMap((corner) => [...clause(corner, subject(corner, scenario, '')), { text: ' ' }]);
+  const across = corners.flatMap((corner) => acrossFrom(corner, otherSide(result, corner), scenario));
+  const driver = driverLine(result);
   return {
     lead: clause(leader, subject(leader, scenario, ' blanked')),
-    rest: [...span(leader), ...rest, { text: DOUBT }],
+    rest: [...span(leader), ...rest, ...across, ...result.pulls.flatMap(pulling), { text: DOUBT }],
+    driver: driver ? [{ text: driver }] : [],
   };
 }
 
-export const plainText = ({ lead, rest }: Sentence): string =>
-  [...lead, { text: ' ' }, ...rest].map(({ text }) => text).join('');
-
-const isOut = ({ verdict }: CornerResult): boolean => ['hot', 'cold', 'both'].includes(verdict.status);
+export const plainText = ({ lead, rest, driver }: Sentence): string =>
+  [lead, rest, driver]
+    .filter((line) => line.length > 0)
+    .map((line) => line.map(({ text }) => text).join(''))
+    .join(' ');
 
 function subject(corner: CornerResult, scenario: Scenario, blanked: string): string {
   const name = capital(cornerName(corner));
@@ -61,6 +68,23 @@ function clause(corner: CornerResult, who: string): Piece[] {
     case 'not judged':
       return [{ text: `${who} is not judged: ${reason(verdict.reason)}.` }];
   }
+}
+
+/** What the other side does, where the one that spoke is out and so tells only half. */
+function acrossFrom(spoke: CornerResult, other: CornerResult | undefined, scenario: Scenario): Piece[] {
+  if (!other || !isOut(spoke)) return [];
+  const { status, hotMargin_K, coldMargin_K } = other.verdict;
+  const isAlike = status === spoke.verdict.status && status !== 'both';
+  if (!isAlike) return [...clause(other, subject(other, scenario, '')), { text: ' ' }];
+  const by = kelvins(status === 'hot' ? hotMargin_K : coldMargin_K);
+  return [{ text: `${capital(cornerName(other))} too, by ${by}. ` }];
+}
+
+/** Discs that differ brake unequally. */
+function pulling({ axle, by_K, calls }: Pull): Piece[] {
+  if (calls === 'nothing') return [];
+  const what = calls === 'fault' ? 'a fault, the car pulls' : 'the car pulls';
+  return [{ text: `${capital(axle)} left and right part by ${kelvins(by_K)}: ${what}. ` }];
 }
 
 function hot({ verdict }: CornerResult, from: string): Piece[] {
