@@ -3,6 +3,9 @@
 /** Noise left in an acceleration [m/s²]: a sixth of what a lifted throttle gives, 1.5-2.2 at 60 m/s, so it is no braking. */
 const NOISE_LEFT_MPS2 = 0.25;
 
+/** An accelerometer may leave a third: its noise is quick and only a wide window, which blurs braking, would take it out. */
+const QUICK_NOISE_LEFT_MPS2 = 0.5;
+
 /** A median absolute third difference of white noise, over its standard deviation: √(1 + 9 + 9 + 1) / 1.4826. */
 const THIRD_DIFFERENCE = Math.sqrt(20) / 1.4826;
 
@@ -61,9 +64,9 @@ export function speedHalfWindow({ deviation, interval_s }: Noise): number {
 }
 
 /**
- * Half window of a quadratic fit through accelerations whose values carry no more noise than is harmless.
+ * Half window of a quadratic fit through logged accelerations whose values carry no more noise than is harmless.
  *
- *     W = Δt (1.194 σ / a)²,  a = 0.25 m/s²
+ *     W = Δt (1.194 σ / a)²,  a = 0.5 m/s²
  *
  * Source: variance of a linear filter of white noise; `VALUE_NOISE` by quadrature.
  *
@@ -71,8 +74,8 @@ export function speedHalfWindow({ deviation, interval_s }: Noise): number {
  * @returns half window [s]
  *
  * @example
- * accelHalfWindow({ deviation: 0.49, interval_s: 0.02 }) // => 0.10953
+ * accelHalfWindow({ deviation: 0.49, interval_s: 0.02 }) // => 0.02738
  */
 export function accelHalfWindow({ deviation, interval_s }: Noise): number {
-  return interval_s * ((VALUE_NOISE * deviation) / NOISE_LEFT_MPS2) ** 2;
+  return interval_s * ((VALUE_NOISE * deviation) / QUICK_NOISE_LEFT_MPS2) ** 2;
 }

@@ -14,6 +14,9 @@ export interface Fitted {
   slope: Float64Array;
 }
 
+/** A sample on the rim of the window counts for nothing; three of which two are such would leave no parabola. */
+const LEAST_WEIGHT = 1e-6;
+
 /**
  * Value and slope at each wanted place of the parabola that fits the samples around it best, near ones weighing more
  * (tricube). Keeps constant, linear and quadratic signals as they are, for any spacing of the samples; at the
@@ -34,7 +37,7 @@ export function localQuadratic({ x, y, at, halfWindow }: LocalFit): Fitted {
     for (let i = from; i <= last && x[i]! <= place + halfWindow; i++) {
       const u = (x[i]! - place) / halfWindow;
       const weight = (1 - Math.abs(u) ** 3) ** 3;
-      if (weight <= 0) continue;
+      if (weight <= LEAST_WEIGHT) continue;
       count++;
       let power = weight;
       for (let k = 0; k < 5; k++) {

@@ -2,8 +2,8 @@ import { topSpeed } from '../car/top-speed.ts';
 import { backwardPass, lowestOf } from './backward-pass.ts';
 import { forwardPass } from './forward-pass.ts';
 import { liftOf } from './lift.ts';
-import { paceOf } from './pace.ts';
-import type { PaceRequest } from './pace.ts';
+import { CRAWL, paceOf } from './pace.ts';
+import type { Pace, PaceRequest } from './pace.ts';
 
 /**
  * Speed along a lap, on nodes. `accel_mps2[i]` is the mean over the interval from node i to i + 1, exact for
@@ -18,10 +18,21 @@ export interface SpeedProfile {
   curvature_pm: Float64Array;
   /** rise over run [-] */
   slope: Float64Array;
+  /** only of a measured lap with logged brake pressure */
+  brakes?: BrakesByInterval;
+}
+
+/** What a log says of the brakes on the interval from node i to i + 1. It belongs to the place, however fast it is driven. */
+export interface BrakesByInterval {
+  /** 1 where the brakes are on */
+  pressed: Uint8Array;
+  /** pressure in each line over its own mean while the brakes are on, where both are logged [-] */
+  front?: Float64Array;
+  rear?: Float64Array;
 }
 
 export interface ProfileRequest extends PaceRequest {
-  /** speed at the line; absent: a flying lap, as fast as the lap before ended */
+  /** speed at the line; absent: a flying lap, as fast as the lap before ended. Faster than the lap allows: brakes down to it */
   entry_mps?: number;
   /** speed to be down to at the end of the lap; absent: the lap goes on */
   exit_mps?: number;
@@ -68,6 +79,7 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
     const ceiling = backwardPass(pace, step_m, closed ? undefined : exit_mps ** 2);
     drive(ceiling, closed, 0, entry);
     if (closed) w[0] = Math.min(entry, ceiling[0]!);
+    slowDownFrom(entry, { pace, step_m, w });
   }
   return {
     ...motionOf(w, step_m),
@@ -75,6 +87,19 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
     curvature_pm: layout.curvature_pm,
     slope: layout.slope,
   };
+}
+
+/** Speed cannot jump at the line: a car that arrives too fast for the lap brakes until it meets the lap's speed. */
+function slowDownFrom(
+  entry: number,
+  { pace, step_m, w }: { pace: Pace; step_m: number; w: Float64Array },
+): void {
+  let now = entry;
+  for (let i = 0; i < w.length - 1 && now > w[i]!; i++) {
+    w[i] = now;
+    const half = Math.max(CRAWL, now + step_m * pace.brake(now, i));
+    now = Math.max(CRAWL, now + 2 * step_m * pace.brake(half, i));
+  }
 }
 
 /** Speed, time and acceleration from squares of speed on a uniform grid, acceleration held over each step. */
