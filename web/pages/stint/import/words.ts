@@ -8,7 +8,7 @@ import type {
   TraceRole,
   UnderstoodTrace,
 } from '../../../../engine/index.ts';
-import { clockTime, decimal, NBSP } from '../../../display/format.ts';
+import { clockTime, decimal, digitsOf, NBSP } from '../../../display/format.ts';
 
 export const delimiters: readonly { value: Delimiter; text: string }[] = [
   { value: ',', text: 'comma' },
@@ -23,16 +23,16 @@ export const decimals: readonly { value: Decimal; text: string }[] = [
   { value: ',', text: 'comma' },
 ];
 
-export const roles: readonly TraceRole[] = [
-  'time',
-  'distance',
-  'speed',
-  'lap',
-  'slope',
-  'altitude',
-  'acceleration',
-  'front brake pressure',
-  'rear brake pressure',
+export const roles: readonly { value: TraceRole; text: string }[] = [
+  { value: 'time', text: 'time' },
+  { value: 'distance', text: 'distance' },
+  { value: 'speed', text: 'speed' },
+  { value: 'lap', text: 'lap' },
+  { value: 'slope', text: 'slope' },
+  { value: 'altitude', text: 'altitude' },
+  { value: 'acceleration', text: 'acceleration' },
+  { value: 'front brake pressure', text: 'front pressure' },
+  { value: 'rear brake pressure', text: 'rear pressure' },
 ];
 
 export const lapsBy: readonly { value: LapsBy; text: string }[] = [
@@ -42,10 +42,10 @@ export const lapsBy: readonly { value: LapsBy; text: string }[] = [
   { value: 'none', text: 'nothing: the whole file is one lap' },
 ];
 
-/** About three figures: "0.31", "12.4", "287". */
+/** Three figures at most: "0.31", "12.4", "287". */
 export function figures(value: number): string {
   const size = Math.abs(value);
-  return decimal(value, Number.isInteger(value) || size >= 100 ? 0 : size >= 10 ? 1 : 2);
+  return decimal(value, digitsOf(value, size >= 100 ? 0 : size >= 10 ? 1 : 2));
 }
 
 /** "0 to 287 km/h" */
@@ -65,7 +65,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 export const fileDuration = ({ rows, meanInterval_s }: UnderstoodTrace): number =>
   Math.max(0, rows - 1) * meanInterval_s;
 
-/** "990 rows over 1:36.4 min and 5123 m, one every 0.10 s" */
+/** "990 rows over 1:36.4 min and 5123 m, one every 0.1 s" */
 export function fileSize(understood: UnderstoodTrace): string {
   const { rows, laps, meanInterval_s } = understood;
   const duration_s = sum(laps.map((lap) => lap.duration_s));
