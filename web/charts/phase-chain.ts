@@ -1,23 +1,28 @@
+import { isStand, type PhasePlan, type PlannedPhase } from '../display/phase-plan.ts';
 import type { LapScale } from './lap-scale.ts';
 import { keepApart } from './place-labels.ts';
 import { textWidth } from './text-width.ts';
 
-/** One heading above the laps: a run of laps of one kind, split where counting starts. */
+/** One heading above the laps: a run of laps of one phase, split where counting starts. */
 export interface PhaseLink {
   left: number;
   right: number;
   counted: boolean;
+  /** Belongs to the phase that is being edited. */
+  isEdited: boolean;
   /** The longest name that fits, or empty. */
   text: string;
 }
 
-export function phaseChain(x: LapScale): PhaseLink[] {
+/** Without a plan, laps of one kind and weather are one phase. A standing car is a link only while it is edited. */
+export function phaseChain(x: LapScale, plan: PhasePlan = [], edited: number | null = null): PhaseLink[] {
   const links: (PhaseLink & { names: string[] })[] = [];
   let before = '';
   for (const { lap, left, right } of x.laps) {
     const stands = x.stands.some((stand) => Math.abs(stand.right - left) < 0.5);
     const last = links.at(-1);
-    const key = `${lap.kind} ${String(lap.counted)} ${String(lap.wet)}`;
+    const index = plan.find(({ after, laps }) => lap.lap > after && lap.lap <= after + laps)?.index;
+    const key = `${lap.kind} ${String(lap.counted)} ${String(lap.wet)} ${String(index)}`;
     if (last && key === before && !stands) last.right = right;
     else {
       const isRestart = before.startsWith('safety');
@@ -25,6 +30,7 @@ export function phaseChain(x: LapScale): PhaseLink[] {
         left,
         right,
         counted: lap.counted,
+        isEdited: index !== undefined && index === edited,
         text: '',
         names: namesOf(lap.kind, lap.counted, isRestart).flatMap((name) =>
           lap.wet ? [`wet ${name}`, 'wet'] : [name],
@@ -33,7 +39,19 @@ export function phaseChain(x: LapScale): PhaseLink[] {
     }
     before = key;
   }
-  return withoutCrowding(links.map(({ names, ...link }) => ({ ...link, text: fitting(names, link) })));
+  const named = links.map(({ names, ...link }) => ({ ...link, text: fitting(names, link) }));
+  return [...withoutCrowding(named), ...standLink(x, plan[edited ?? -1])];
+}
+
+/** Where a planned phase begins on the lap scale. */
+export const startOf = (x: LapScale, { after, phase }: PlannedPhase): number =>
+  (isStand(phase) ? x.laps[after - 1]?.right : x.laps[after]?.left) ?? (after === 0 ? x.left : x.right);
+
+function standLink(x: LapScale, planned: PlannedPhase | undefined): PhaseLink[] {
+  if (!planned || !isStand(planned.phase)) return [];
+  const left = startOf(x, planned);
+  const stand = x.stands.find((each) => Math.abs(each.left - left) < 0.5);
+  return stand ? [{ left, right: stand.right, counted: false, isEdited: true, text: '' }] : [];
 }
 
 function namesOf(kind: 'out' | 'push' | 'safety' | 'in', counted: boolean, isRestart: boolean): string[] {
@@ -49,10 +67,11 @@ function fitting(names: string[], { left, right, counted }: PhaseLink): string {
 
 /** A short name may stand out over its link, but not into the next name: counted laps keep theirs. */
 function withoutCrowding(links: PhaseLink[]): PhaseLink[] {
+  const rank = ({ isEdited, counted }: PhaseLink): number => 2 * Number(isEdited) + Number(counted);
   const named = links
     .filter(({ text }) => text !== '')
     .map((link) => ({ link, x: (link.left + link.right) / 2, width: textWidth(link.text, 14, link.counted) }))
-    .sort((a, b) => Number(b.link.counted) - Number(a.link.counted));
+    .sort((a, b) => rank(b.link) - rank(a.link));
   const kept = new Set(keepApart(named, 3).map(({ link }) => link));
   return links.map((link) => (kept.has(link) ? link : { ...link, text: '' }));
 }

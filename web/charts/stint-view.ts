@@ -45,10 +45,11 @@ export function stintView(
   pinned: PinnedRun | null,
   width: number,
   plotHeight: number,
+  top = PLOT_TOP_PX,
 ): StintView {
   const end_s = result.clock.time_s.at(-1) ?? 0;
   const x = lapScale(result.laps, end_s, lapFrame(width));
-  const frame = { left: x.left, top: PLOT_TOP_PX, width: x.right - x.left, height: plotHeight };
+  const frame = { left: x.left, top, width: x.right - x.left, height: plotHeight };
   const y = valueScale(...rangeOf(corner), frame.top + plotHeight, frame.top);
   const { columns, window, laps } = corner;
   return {

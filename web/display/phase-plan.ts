@@ -63,11 +63,12 @@ export function phasePlan(scenario: Scenario): PhasePlan {
   });
 }
 
+/** What is set to what holds already is no change; fuel is, for some of it has burnt. */
 function changesOf(phase: Phase, before: Scenario, now: Scenario, start: Scenario): Change[] {
   const keys = Object.keys(phase.set ?? {}).map((key) => (key.startsWith('driver.') ? 'driver' : key));
   return [...new Set(keys)]
     .map((key) => ({ key, from: valueOf(key, before, start), to: valueOf(key, now, start) }))
-    .filter(({ key, from, to }) => (key === 'driver' ? before.driver !== now.driver : from !== to));
+    .filter(({ key, from, to }) => from !== to || key === 'car.fuel_kg' || (key === 'driver' && to === null));
 }
 
 function valueOf(key: string, at: Scenario, start: Scenario): Value {

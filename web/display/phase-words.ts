@@ -30,7 +30,7 @@ export function phaseDetail(planned: PlannedPhase): string {
 }
 
 /** "0.8 s behind for half the lap", "out of line above 220 km/h", "no tow" */
-export function trafficWords(planned: PlannedPhase): string[] {
+function trafficWords(planned: PlannedPhase): string[] {
   const { phase } = planned;
   const gap = gapOf(planned);
   if (isStand(phase) || !gap) return [];
@@ -53,7 +53,7 @@ function shareWords(share: number): string {
 }
 
 /** "tape front 70 to 40 %", "wet", "11 °C", "60 kg fuel", "driver Early and soft" */
-export function changeWords(changes: readonly Change[]): string[] {
+function changeWords(changes: readonly Change[]): string[] {
   return changes.map((change) => {
     const { key, from, to } = change;
     if (key === 'conditions.wet') return to === true ? 'wet' : 'dry';
@@ -97,7 +97,7 @@ export function phasesSummary(plan: PhasePlan): string {
 }
 
 /** "push, 9 laps, wet" */
-export function phaseLine(planned: PlannedPhase): string {
+function phaseLine(planned: PlannedPhase): string {
   const detail = phaseDetail(planned);
   const name = phaseName(planned);
   return `${name.charAt(0).toLowerCase()}${name.slice(1)}${detail && `, ${detail}`}`;

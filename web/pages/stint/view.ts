@@ -1,5 +1,5 @@
 /** What the middle of the sheet shows. */
 export interface View {
   rung: 'lap' | 'stint';
-  form: 'chart' | 'table';
+  form: 'chart' | 'table' | 'phases';
 }
