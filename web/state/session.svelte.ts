@@ -13,6 +13,7 @@ import { shippedStint, withCar, withCircuit, defaultScenario } from '../../engin
 import { override } from '../../engine/scenario/override.ts';
 import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
+import { browserAlarm } from './alarm.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
 import { emptyHistory, noted, redone, settled, undone } from './history.ts';
 import { equalised } from './sides.ts';
@@ -22,11 +23,6 @@ export interface Run {
   scenario: Scenario;
   result: StintResult;
 }
-
-const browserAlarm: Alarm = (after_ms, ring) => {
-  const timer = setTimeout(ring, after_ms);
-  return () => clearTimeout(timer);
-};
 
 export class Session {
   #scenario = $state.raw<Scenario>(defaultScenario());
