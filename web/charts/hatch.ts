@@ -50,10 +50,27 @@ export function ruling(context: CanvasRenderingContext2D, box: Box, colour: stri
 }
 
 /** Section hatch of a cut part, as the path of an SVG drawing. */
-export function sectionHatch(box: Box, pitch = PITCH_PX): string {
-  if (box.width <= 0 || box.height <= 0) return '';
+export const sectionHatch = (box: Box, pitch = PITCH_PX): string =>
+  isFlat(box) ? '' : pathOf(slanted(box, pitch * Math.SQRT2));
+
+/** Cross-hatch and ruling as paths of an SVG drawing. */
+export const crossHatchPath = (box: Box, pitch = PITCH_PX): string =>
+  isFlat(box) ? '' : pathOf([...slanted(box, pitch), ...slanted(box, pitch, true)]);
+
+export function rulingPath(box: Box, pitch = PITCH_PX): string {
+  const lines = Math.ceil(box.height / pitch) - 1;
+  const strokes = Array.from({ length: isFlat(box) ? 0 : lines }, (_, i): Stroke => {
+    const y = box.top + (i + 1) * pitch;
+    return [box.left, y, box.left + box.width, y];
+  });
+  return pathOf(strokes);
+}
+
+const isFlat = ({ width, height }: Box): boolean => width <= 0 || height <= 0;
+
+function pathOf(strokes: Stroke[]): string {
   const short = (value: number): string => value.toFixed(1);
-  return slanted(box, pitch * Math.SQRT2)
+  return strokes
     .map(([fromX, fromY, toX, toY]) => `M${short(fromX)} ${short(fromY)}L${short(toX)} ${short(toY)}`)
     .join('');
 }

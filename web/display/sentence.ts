@@ -1,8 +1,9 @@
 /** The sentence on top of the sheet: computed from the result, never typed. */
-import type { Axle, CornerResult, Pull, Scenario, StintResult } from '../../engine/index.ts';
+import type { Axle, CornerResult, Pull, SafeSpan, Scenario, StintResult } from '../../engine/index.ts';
 import { blankingOf, cornerName, cornerOf, isOut, otherSide } from './corner.ts';
 import { driverLine } from './driver-line.ts';
 import { capital, kelvins, NBSP, percent } from './format.ts';
+import { spanClause, spanOf, spanSentence } from './span-words.ts';
 
 /** A stretch of the sentence; a tone is set apart by weight and colour, the words say the same without it. */
 export interface Piece {
@@ -19,18 +20,31 @@ export interface Sentence {
 
 const DOUBT = 'Doubt not yet computed.';
 
+/** The safe spans of the same scenario; null while they are searched, a sentence where the search failed. */
+export type FoundSpans = readonly SafeSpan[] | string | null;
+
 /** The axle that is out leads, the front if both or neither are. */
-export function sentenceOf(result: StintResult, scenario: Scenario): Sentence {
+export function sentenceOf(result: StintResult, scenario: Scenario, found: FoundSpans): Sentence {
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
   const leader = corners.find(isOut) ?? corners[0];
   if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], driver: [] };
   const others = corners.filter((corner) => corner !== leader);
-  const rest = others.flatMap((corner) => [...clause(corner, subject(corner, scenario, '')), { text: ' ' }]);
-  const across = corners.flatMap((corner) => acrossFrom(corner, otherSide(result, corner), scenario));
+  const rest = others.flatMap((corner) => [
+    ...clause(corner, subject(corner, scenario, ''), clauseOf(found, corner)),
+    { text: ' ' },
+  ]);
+  const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), scenario);
   const driver = driverLine(result);
   return {
     lead: clause(leader, subject(leader, scenario, ' blanked')),
-    rest: [...span(leader), ...rest, ...across, ...result.pulls.flatMap(pulling), { text: DOUBT }],
+    rest: [
+      ...safe(leader, found),
+      ...across(leader),
+      ...rest,
+      ...others.flatMap(across),
+      ...result.pulls.flatMap(pulling),
+      { text: DOUBT },
+    ],
     driver: driver ? [{ text: driver }] : [],
   };
 }
@@ -47,14 +61,16 @@ function subject(corner: CornerResult, scenario: Scenario, blanked: string): str
   return share === null ? `${name}, without a duct,` : `${name} ${percent(share)}${blanked}`;
 }
 
-function clause(corner: CornerResult, who: string): Piece[] {
+/** The verdict in a sentence; `more` goes on before the full stop. */
+function clause(corner: CornerResult, who: string, more = ''): Piece[] {
   const { verdict } = corner;
+  const end = { text: `${more}.` };
   const from = verdict.firstLapOut === null ? '' : ` from lap${NBSP}${verdict.firstLapOut}`;
   switch (verdict.status) {
     case 'hot':
-      return [{ text: `${who} runs ` }, ...hot(corner, `${from},`), { text: '.' }];
+      return [{ text: `${who} runs ` }, ...hot(corner, `${from},`), end];
     case 'cold':
-      return [{ text: `${who} runs ` }, ...cold(corner, `${from},`), { text: '.' }];
+      return [{ text: `${who} runs ` }, ...cold(corner, `${from},`), end];
     case 'both':
       return [
         { text: `${who} runs ` },
@@ -62,9 +78,10 @@ function clause(corner: CornerResult, who: string): Piece[] {
         { text: ' and ' },
         ...cold(corner, ''),
         { text: tooWide(corner) },
+        end,
       ];
     case 'in':
-      return [{ text: `${who} stays in, ${spare(corner)}.` }];
+      return [{ text: `${who} stays in, ${spare(corner)}` }, end];
     case 'not judged':
       return [{ text: `${who} is not judged: ${reason(verdict.reason)}.` }];
   }
@@ -121,12 +138,23 @@ function spare({ verdict }: CornerResult): string {
 function tooWide({ verdict, window }: CornerResult): string {
   const width_K = window.facePeak_K - window.bite_K;
   return verdict.swing_K !== null && verdict.swing_K > width_K
-    ? `: its swing of ${kelvins(verdict.swing_K)} is wider than the window, ${kelvins(width_K)}.`
-    : '.';
+    ? `: its swing of ${kelvins(verdict.swing_K)} is wider than the window, ${kelvins(width_K)}`
+    : '';
 }
 
-const span = ({ safeSpan_pct }: CornerResult): Piece[] =>
-  safeSpan_pct ? [{ text: `Safe from ${safeSpan_pct[0]} to ${percent(safeSpan_pct[1])}. ` }] : [];
+function safe(corner: CornerResult, found: FoundSpans): Piece[] {
+  if (corner.verdict.status === 'not judged') return [];
+  if (found === null) return [{ text: 'The safe span follows. ' }];
+  if (typeof found === 'string') return [{ text: `${found} ` }];
+  const span = spanOf(found, corner);
+  const text = span ? spanSentence(span) : '';
+  return text ? [{ text: `${text} ` }] : [];
+}
+
+function clauseOf(found: FoundSpans, corner: CornerResult): string {
+  const span = found === null || typeof found === 'string' ? undefined : spanOf(found, corner);
+  return span ? spanClause(span) : '';
+}
 
 const at = (place: string): string => (place === '' ? '' : ` at ${unbroken(place)}`);
 const before = (place: string): string => (place === '' ? '' : ` before ${unbroken(place)}`);

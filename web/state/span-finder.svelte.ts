@@ -41,9 +41,9 @@ export class SpanFinder {
   spansOf(scenario: Scenario): readonly SafeSpan[] | null {
     return this.#found && isSameGround(this.#found.scenario, scenario) ? this.#found.spans : null;
   }
-  /** Why there are none, in a sentence; empty where they are known or on their way. */
-  get failure(): string {
-    return this.#failure;
+  /** The same, or why there are none in a sentence where the search has failed. */
+  found(scenario: Scenario): readonly SafeSpan[] | string | null {
+    return this.spansOf(scenario) ?? (this.#failure || null);
   }
 
   /** The scenario is now this one, and the page is busy with it or not. Any search under way makes room. */

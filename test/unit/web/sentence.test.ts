@@ -10,7 +10,7 @@ const cold: Partial<Verdict> = { status: 'cold', firstLapOut: 6, coldMargin_K: -
 
 /** The sentence with plain spaces, as a person reads it. */
 const read = (front: CornerResult, rear = corner('rear')): string =>
-  plainText(sentenceOf(resultOf(front, rear), scenario)).replaceAll('\u00a0', ' ');
+  plainText(sentenceOf(resultOf(front, rear), scenario, [])).replaceAll('\u00a0', ' ');
 
 describe('the sentence', () => {
   it('says from when, by how much and where it is too hot', () => {
@@ -78,14 +78,14 @@ describe('the sentence', () => {
 
   it('speaks of an axle without a duct', () => {
     const light = withCar(scenario, 'light');
-    const text = plainText(sentenceOf(resultOf(corner('front'), corner('rear')), light));
+    const text = plainText(sentenceOf(resultOf(corner('front'), corner('rear')), light, []));
     expect(text).toContain('Rear, without a duct, stays in');
   });
 
   it('names the side where the sides differ, the one nearest to failing', () => {
     const left = corner('front', hot, { side: 'left' });
     const right = corner('front', {}, { side: 'right' });
-    const text = plainText(sentenceOf(resultOf(right, left, corner('rear')), scenario));
+    const text = plainText(sentenceOf(resultOf(right, left, corner('rear')), scenario, []));
     expect(text).toMatch(/^Front left 70\s% blanked runs too hot/);
   });
 
@@ -94,7 +94,7 @@ describe('the sentence', () => {
   });
 
   it('marks the words that are out', () => {
-    const { lead } = sentenceOf(resultOf(corner('front', hot), corner('rear')), scenario);
+    const { lead } = sentenceOf(resultOf(corner('front', hot), corner('rear')), scenario, []);
     expect(lead.filter(({ tone }) => tone === 'hot').map(({ text }) => text)).toEqual([
       'too hot',
       '32\u00a0K',

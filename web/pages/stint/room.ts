@@ -10,7 +10,7 @@ export interface Room {
 
 const WIDE_PX = 1280;
 /** What the rest of each column takes of the window's height [px] */
-const BESIDE = { plot: 590, map: 664, mouth: 676 };
+const BESIDE = { plot: 609, map: 684, mouth: 695 };
 /** A row of buttons for the strips under the mouth [px] */
 const STRIPS_PX = 48;
 /** From this height of the mouth on there is room for that row. */
@@ -25,7 +25,7 @@ export function roomIn(width: number, height: number): Room {
   return {
     isWide: true,
     plot: between(170, height - BESIDE.plot, 340),
-    map: between(120, height - BESIDE.map, 240),
+    map: between(112, height - BESIDE.map, 240),
     mouth: between(96, isStacked ? mouth : mouth - STRIPS_PX, 200),
     isStacked,
   };

@@ -1,0 +1,126 @@
+/** The safe span in words: how far the blanking may go, what to fit, and why where nothing holds. */
+import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare, SpanBound } from '../../engine/index.ts';
+import { panelLetter } from '../../engine/scenario/tape.ts';
+import { decimal, kelvins, NBSP, percent } from './format.ts';
+
+export const spanOf = (
+  spans: readonly SafeSpan[],
+  { axle, side }: Pick<CornerResult, 'axle' | 'side'>,
+): SafeSpan | undefined => spans.find((span) => span.axle === axle && span.side === side);
+
+/** The spans of the corners that one lever moves: of both sides, or of the side in hand. */
+export const spansOfLever = (
+  spans: readonly SafeSpan[],
+  axle: Axle,
+  side: 'left' | 'right' | null,
+): SafeSpan[] =>
+  spans.filter((span) => span.axle === axle && (side === null || span.side === 'both' || span.side === side));
+
+/**
+ * The least blanking that keeps all of them from too cold and the most that keeps all from too hot, in percent; the first is
+ * above the second where none does both. null where nothing is judged.
+ */
+export function safeEdges(spans: readonly SafeSpan[]): { warmFrom_pct: number; coolTo_pct: number } | null {
+  const ends = spans.flatMap(({ span_pct, none }) => {
+    if (span_pct) return [{ warm: span_pct[0], cool: span_pct[1] }];
+    return none ? [{ warm: none.warmFrom_pct ?? 100, cool: none.coolTo_pct ?? 0 }] : [];
+  });
+  if (ends.length === 0) return null;
+  return {
+    warmFrom_pct: Math.max(...ends.map(({ warm }) => warm)),
+    coolTo_pct: Math.min(...ends.map(({ cool }) => cool)),
+  };
+}
+
+/** "54 to 61 %": whole percent, rounded inwards; with a decimal where less than that is between them. */
+export function spanRange([low, high]: readonly [number, number]): string {
+  const [from, to] = [Math.ceil(low - 1e-9), Math.floor(high + 1e-9)];
+  return from <= to
+    ? `${from} to${NBSP}${percent(to)}`
+    : `${decimal(low, 1)} to${NBSP}${decimal(high, 1)}${NBSP}%`;
+}
+
+/** "fit panel C (60 %)" or "fit 57 %" */
+const fitted = ({ blanking_pct, panel }: Spare): string =>
+  panel === null ? percent(blanking_pct) : `panel${NBSP}${panelLetter(panel)} (${percent(blanking_pct)})`;
+
+type Margins = Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>;
+
+const spare_K = ({ hotMargin_K, coldMargin_K }: Margins): number => Math.min(hotMargin_K, coldMargin_K);
+
+/** For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare." Empty where nothing is to say. */
+export function spanSentence(span: SafeSpan): string {
+  const { span_pct, proposal, none, best } = span;
+  if (none && best) return noSpanSentence(none, best);
+  if (!span_pct) return '';
+  const fit = proposal ? `; fit ${fitted(proposal)}, ${kelvins(spare_K(proposal))} to spare` : '';
+  return `Safe on counted laps from ${spanRange(span_pct)}${fit}.`;
+}
+
+/** For the other axle, after its verdict: ", safe from 16 to 78 %", ", safe up to 78 %" */
+export function spanClause({ span_pct, none }: SafeSpan): string {
+  if (!span_pct) return none ? ', at no blanking safe' : '';
+  return span_pct[0] > 0
+    ? `, safe from ${spanRange(span_pct)}`
+    : `, safe up to ${percent(Math.floor(span_pct[1]))}`;
+}
+
+function noSpanSentence({ why, swing_K, width_K, remedies }: NoSpan, best: Spare): string {
+  const [first] = remedies;
+  const help = first ? `; ${remedyWords(first)} would gain ${kelvins(first.gain_K)}` : '';
+  switch (why) {
+    case 'hot when open':
+      return `Too hot even fully open${help}.`;
+    case 'cold when closed':
+      return `Too cold even fully closed${help}.`;
+    case 'swing': {
+      const swing = swing_K === null ? '' : `: swing ${kelvins(swing_K)}, window ${kelvins(width_K)}`;
+      return `No blanking holds both${swing}; least bad ${percent(best.blanking_pct)}, ${misses(best)}${help}.`;
+    }
+  }
+}
+
+/** "50 K too hot and 47 K too cold" */
+export function misses({ hotMargin_K, coldMargin_K }: Margins): string {
+  const ways = [
+    hotMargin_K < 0 ? `${kelvins(hotMargin_K)} too hot` : '',
+    coldMargin_K < 0 ? `${kelvins(coldMargin_K)} too cold` : '',
+  ].filter(Boolean);
+  return ways.length > 0 ? ways.join(' and ') : `${kelvins(spare_K({ hotMargin_K, coldMargin_K }))} to spare`;
+}
+
+/** "braking 10 % softer", "one hose more" */
+export function remedyWords({ key, from, to }: Remedy): string {
+  const last = key.split('.').at(-1) ?? '';
+  if (last.startsWith('grip_share_braking')) return `braking ${percent(100 * (1 - to / from))} softer`;
+  if (last === 'brake_balance_front') return `brake balance at ${decimal(100 * to, 1)}${NBSP}% front`;
+  if (last === 'cheek_mm') return `cheeks ${decimal(to - from, 1)}${NBSP}mm thicker`;
+  if (last === 'hoses') return 'one hose more';
+  if (last === 'leak_cm2') return `the leak sealed to ${decimal(to)}${NBSP}cm²`;
+  return `${key} at ${to}`;
+}
+
+/** What bounds an end: "below, turn 11 starts under bite on lap 5" */
+export function boundWords(where: 'below' | 'above', end: SpanBound | null): string {
+  if (!end) return where === 'below' ? 'fully open is safe' : 'fully closed is safe';
+  const { limit, place, lap } = end;
+  const what = {
+    bite: `${place || 'a hard stop'} starts under bite`,
+    run: 'the mean of the lap is too cold',
+    'face peak': `${place || 'the face'} passes the face peak`,
+    bulk: `the bulk passes its limit${place && ` at ${place}`}`,
+  };
+  return `${where}, ${what[limit]} on lap${NBSP}${lap}`;
+}
+
+/** Why the span ends where it does, or what was tried where there is none; empty where nothing is to say. */
+export function spanNote(span: SafeSpan): string {
+  const { span_pct, low, high, none, best } = span;
+  if (span_pct) {
+    return `Safe ${spanRange(span_pct)}: ${boundWords('below', low)}; ${boundWords('above', high)}.`;
+  }
+  if (!none || !best) return '';
+  const gains = none.remedies.map((remedy) => `${remedyWords(remedy)} ${kelvins(remedy.gain_K)}`);
+  const help = gains.length > 0 ? ` Would gain: ${gains.join('; ')}.` : '';
+  return `Least bad ${percent(best.blanking_pct)}: ${misses(best)}.${help}`;
+}
