@@ -15,6 +15,8 @@ export interface Motion {
   speed_mps: Float64Array;
   accel_mps2: Float64Array;
   slope: Float64Array;
+  /** where the brakes are known to be on (1) or off (0), by interval */
+  brakes?: { pressed: Uint8Array };
 }
 
 /** Heat of all four brakes together. Entry i of force and power is the mean over the interval i to i + 1. */
@@ -71,10 +73,12 @@ export function brakeForce(
  *
  *     P = F V (1 − s)
  *
+ * Where brakes are known to be off, what slows the car more than the balance explains (a gear too low, a lift, wind) is
+ * no brake heat.
  * Source: Limpert, Brake Design and Safety, ch. 3 (from memory).
  */
 export function brakeHeat(motion: Motion, car: CarDynamics, air: AirState): BrakeHeat {
-  const { distance_m, time_s, speed_mps, accel_mps2, slope } = motion;
+  const { distance_m, time_s, speed_mps, accel_mps2, slope, brakes } = motion;
   const n = speed_mps.length - 1;
   const force_N = new Float64Array(n + 1);
   const power_W = new Float64Array(n + 1);
@@ -82,7 +86,7 @@ export function brakeHeat(motion: Motion, car: CarDynamics, air: AirState): Brak
   for (let i = 0; i < n; i++) {
     const speedSquared = (speed_mps[i]! ** 2 + speed_mps[i + 1]! ** 2) / 2;
     const here = { accel_mps2: accel_mps2[i]!, speedSquared, slope: (slope[i]! + slope[i + 1]!) / 2 };
-    force_N[i] = brakeForce(car, air, here);
+    force_N[i] = brakes && !brakes.pressed[i] ? 0 : brakeForce(car, air, here);
     const heat_J = force_N[i]! * (distance_m[i + 1]! - distance_m[i]!) * (1 - car.slip);
     const dt_s = time_s[i + 1]! - time_s[i]!;
     power_W[i] = dt_s > 0 ? heat_J / dt_s : 0;

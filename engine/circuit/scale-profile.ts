@@ -5,6 +5,8 @@ import type { SpeedProfile } from './speed-profile.ts';
  * The same lap driven with a share of its grip, and no faster than a cap.
  *
  * Where the share is p, speed is √p of the measured one: every acceleration along and across the road is p times as large.
+ * Logged brakes keep their places: on and off where they were, shared between the axles as there; how hard they are pressed
+ * follows from the slower motion.
  */
 export function scaleProfile(profile: SpeedProfile, pace: number, cap_mps: number): SpeedProfile {
   if (pace === 1 && cap_mps === Infinity) return profile;

@@ -1,8 +1,8 @@
 /** How one kind of lap is driven: the speed profile of a leg and the heat of its brakes. */
 import { towDragShare } from '../air/wake.ts';
+import { axleHeat, type HeatOverLap } from '../car/axle-heat.ts';
 import { brakeHeat, type BrakeHeat } from '../car/brake-heat.ts';
 import type { AirState, CarDynamics, Driver } from '../car/types.ts';
-import { cleanTrace } from '../circuit/clean-trace.ts';
 import { layoutCircuit, type Corner, type Layout } from '../circuit/layout.ts';
 import { scaleProfile } from '../circuit/scale-profile.ts';
 import { speedProfile, type SpeedProfile } from '../circuit/speed-profile.ts';
@@ -10,8 +10,9 @@ import type { Scenario } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
 import { dayOf, type Day } from './day.ts';
 import { gapAt, type Gap } from './legs.ts';
+import { measuredLap } from './measured-lap.ts';
 import { memo } from './memo.ts';
-import type { LapKind } from './result.ts';
+import type { Axle, LapKind } from './result.ts';
 
 /** Density of the air at which a car's power is rated. Source: U.S. Standard Atmosphere, 1976, sea level [kg/m³] */
 const RATED_DENSITY = 1.225;
@@ -23,6 +24,8 @@ const SAFETY_PACE = 0.5;
 export interface Motion {
   profile: SpeedProfile;
   heat: BrakeHeat;
+  /** The same heat as each axle sees it, where the balance moves within the lap. */
+  axles?: Record<Axle, HeatOverLap>;
   corners: Corner[];
   mass_kg: number;
 }
@@ -40,6 +43,8 @@ export interface MotionRequest {
 export interface LapEnds {
   entry_mps?: number;
   exit_mps?: number;
+  /** How far before the line the lap's last speed holds already, in the pit lane [m] */
+  lane_m?: number;
 }
 
 /** All that a lap's speed and heat depend on; for the memories of whatever is made from a lap. */
@@ -61,7 +66,7 @@ export const circuitLayout = (scenario: Scenario): Layout => layoutOf(scenario.c
 
 /** Length of the lap that is driven, of the circuit or of the measured trace [m]. */
 export const lapLength = (scenario: Scenario): number =>
-  scenario.trace ? measured(scenario.trace).distance_m.at(-1)! : circuitLayout(scenario).length_m;
+  scenario.trace ? measuredLap(scenario.trace).distance_m.at(-1)! : circuitLayout(scenario).length_m;
 
 function completeSegment({
   length_m,
@@ -81,8 +86,11 @@ function drive(request: MotionRequest): Motion {
   const air = airOf(scenario, day, gap);
   const cap_mps = kind === 'safety' ? mpsFromKmh(scenario.stint.safety_car_kmh) : Infinity;
   if (scenario.trace) {
-    const profile = scaleProfile(measured(scenario.trace), paceOf(scenario, kind), cap_mps);
-    return { profile, heat: brakeHeat(profile, car, air), corners: [], mass_kg };
+    const profile = scaleProfile(measuredLap(scenario.trace), paceOf(scenario, kind), cap_mps);
+    const heat = brakeHeat(profile, car, air);
+    const { front, rear } = profile.brakes ?? {};
+    const moves = front && rear && axleHeat(heat, scenario.car.brake_balance_front, { front, rear });
+    return { profile, heat, corners: [], mass_kg, ...(moves && { axles: moves }) };
   }
   const layout = circuitLayout(scenario);
   const profile = speedProfile({
@@ -95,13 +103,6 @@ function drive(request: MotionRequest): Motion {
   });
   return { profile, heat: brakeHeat(profile, car, air), corners: layout.corners, mass_kg };
 }
-
-const measured = memo(
-  4,
-  (trace: NonNullable<Scenario['trace']>) => [trace],
-  ({ time_s, speed_kmh }) =>
-    cleanTrace({ time_s: Float64Array.from(time_s), speed_mps: Float64Array.from(speed_kmh, mpsFromKmh) }),
-);
 
 const paceOf = ({ stint }: Scenario, kind: LapKind): number =>
   ({ out: stint.out_lap_pace, push: 1, safety: SAFETY_PACE, in: stint.in_lap_pace })[kind];

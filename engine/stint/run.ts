@@ -54,7 +54,8 @@ export function runCorner(
   let sample = 0;
   for (const passage of model.passages) {
     const share = corner.shares[passage.leg]! * (passage.kind === 'stand' ? 1 : passage.massRatio);
-    driveLap(stepper, passage.plan, share, corner.maps[passage.leg]!, trace, sample);
+    const steps = passage.kind === 'stand' ? passage.plan : passage.plan.axles[axle];
+    driveLap(stepper, steps, share, corner.maps[passage.leg]!, trace, sample);
     sample += passage.plan.steps;
   }
   const watched: Watched = { model, trace, clock, window: windowOf(brake), axle };

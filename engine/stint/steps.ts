@@ -5,6 +5,8 @@
 import type { LapSteps } from '../disc/lap-input.ts';
 import { brakingsOf, type Braking } from './braking.ts';
 import type { Motion } from './motion.ts';
+import type { Axle } from './result.ts';
+import { meanPowers } from './step-powers.ts';
 
 /** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
 const FIRST_S = 0.03;
@@ -16,6 +18,8 @@ const LONGEST_OFF_S = 2;
 const PRESSED_W = 2000;
 
 export interface LapPlan extends LapSteps {
+  /** The steps as each axle takes them: with its own powers where the balance moves within the lap, else these. */
+  axles: Record<Axle, LapSteps>;
   /** Distance from the line, speed and time at the end of each step. */
   end_m: Float64Array;
   endSpeed_mps: Float64Array;
@@ -59,8 +63,10 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
   }
   const duration_s = profile.time_s.at(-1)!;
   upTo(duration_s, LONGEST_OFF_S);
+  const steps = fillSteps(motion, ends);
   return {
-    ...fillSteps(motion, ends),
+    ...steps,
+    axles: axlesOf(motion, steps),
     duration_s,
     stops,
     topSpeed_mps: profile.speed_mps.reduce((top, v) => Math.max(top, v), 0),
@@ -120,53 +126,43 @@ function stopOf(
   };
 }
 
+function axlesOf({ profile, axles }: Motion, steps: LapSteps & { end_s: Float64Array }): LapPlan['axles'] {
+  const own = (axle: Axle): LapSteps =>
+    axles ? { ...steps, ...meanPowers(axles[axle], profile.time_s, steps.end_s) } : steps;
+  return { front: own('front'), rear: own('rear') };
+}
+
 function fillSteps({ profile, heat }: Motion, ends: number[]) {
   const steps = ends.length;
   const column = (): Float64Array => new Float64Array(steps);
+  const { time_s, distance_m, speed_mps } = profile;
+  const end_s = Float64Array.from(ends);
+  const powers = meanPowers(heat, time_s, end_s);
   const plan = {
     steps,
     dt_s: column(),
     speed_mps: column(),
-    powerStart_W: column(),
-    powerEnd_W: column(),
+    ...powers,
     pressed: new Uint8Array(steps),
     end_m: column(),
     endSpeed_mps: column(),
-    end_s: Float64Array.from(ends),
+    end_s,
   };
-  const { time_s, distance_m, speed_mps } = profile;
   let node = 0;
-  let last = { t: 0, s: 0, heat: 0, power: powerAt(heat.power_W, 0, 0) };
+  let last = { t: 0, s: 0 };
   for (let n = 0; n < steps; n++) {
     const t = ends[n]!;
     while (node < time_s.length - 2 && time_s[node + 1]! < t) node++;
     const w = Math.min(1, (t - time_s[node]!) / (time_s[node + 1]! - time_s[node]!));
     const between = (a: Float64Array): number => a[node]! + w * (a[node + 1]! - a[node]!);
-    const here = {
-      t,
-      s: between(distance_m),
-      heat: between(heat.cumulative_J),
-      power: powerAt(heat.power_W, node, w),
-    };
+    const here = { t, s: between(distance_m) };
     const dt = t - last.t;
-    const mean = Math.max(0, (here.heat - last.heat) / dt);
-    const half = Math.max(-mean, Math.min(mean, (here.power - last.power) / 2));
     plan.dt_s[n] = dt;
     plan.speed_mps[n] = (here.s - last.s) / dt;
-    plan.powerStart_W[n] = mean - half;
-    plan.powerEnd_W[n] = mean + half;
     plan.end_m[n] = here.s;
     plan.endSpeed_mps[n] = between(speed_mps);
-    plan.pressed[n] = mean > PRESSED_W ? 1 : 0;
+    plan.pressed[n] = (powers.powerStart_W[n]! + powers.powerEnd_W[n]!) / 2 > PRESSED_W ? 1 : 0;
     last = here;
   }
   return plan;
-}
-
-/** Power at a place between nodes, from the means of the intervals around it. */
-function powerAt(power_W: Float64Array, node: number, w: number): number {
-  const at = (i: number): number => power_W[Math.min(Math.max(i, 0), power_W.length - 2)]!;
-  return w < 0.5
-    ? at(node) * (0.5 + w) + at(node - 1) * (0.5 - w)
-    : at(node) * (1.5 - w) + at(node + 1) * (w - 0.5);
 }
