@@ -18,9 +18,8 @@ export function driverLine({ corners }: StintResult): string {
   const restart = restartWords(corners);
   const standings = corners.flatMap(standingsOf);
   const held = standings.some(({ soak }) => isHeldHot(soak)) ? 'Do not hold the brake on a hot disc.' : '';
-  return [restart || startWords(corners), soakWords(standings, restart !== ''), held]
-    .filter(Boolean)
-    .join(' ');
+  const isBrief = restart !== '' || held !== '';
+  return [restart || startWords(corners), soakWords(standings, isBrief), held].filter(Boolean).join(' ');
 }
 
 interface At<T> {
@@ -94,13 +93,14 @@ function soakWords(standings: Standing[], isBrief: boolean): string {
   return `${when} ${first}, fluid ${verb}${fluid.rest}${boiling(worst, isBrief)}.`;
 }
 
-function riseWords(
-  { start_K, peak_K, rise_K, peakAfter_s }: SoakRise,
-  { standing_s }: Soak,
-): { verb: string; rest: string } {
+const isStillRising = ({ peakAfter_s }: SoakRise, { standing_s }: Soak): boolean =>
+  peakAfter_s >= standing_s - 1;
+
+function riseWords(rise: SoakRise, soak: Soak): { verb: string; rest: string } {
+  const { start_K, peak_K, rise_K, peakAfter_s } = rise;
   if (rise_K < 0.5) return { verb: 'cools', rest: `from ${level(start_K)}` };
-  if (peakAfter_s >= standing_s - 1)
-    return { verb: 'still rises', rest: `past ${level(peak_K)} after ${minutes(standing_s)}` };
+  if (isStillRising(rise, soak))
+    return { verb: 'still rises', rest: `past ${level(peak_K)} after ${minutes(soak.standing_s)}` };
   return { verb: 'peaks', rest: `at ${level(peak_K)} in ${minutes(peakAfter_s)}` };
 }
 
@@ -119,8 +119,8 @@ function boiling({ corner, soak }: Standing, isBrief: boolean): string {
   if (fluidMargin_K < STOP_K) return `${from}: do not run`;
   if (fluidMargin_K < ACT_K) return `${from}: act`;
   if (fluidMargin_K < COMFORTABLE_K) return from;
-  // a fluid that was hotter on the way is no comfort
-  const isPeak = corner.fluidPeak_K <= soak.fluid.peak_K;
+  // a fluid that was hotter on the way, or is not yet at its peak, is no comfort
+  const isPeak = corner.fluidPeak_K <= soak.fluid.peak_K && !isStillRising(soak.fluid, soak);
   return fluidMargin_K <= AMPLE_K && isPeak && !isBrief ? `${from}, comfortable` : '';
 }
 
