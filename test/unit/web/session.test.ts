@@ -95,6 +95,28 @@ describe('the session', () => {
     expect(session.scenario.trace).toBeNull();
   });
 
+  it('makes left and right equal again as one step, which undo takes back', () => {
+    session.change({ 'blanking_pct.front_left': 60, 'blanking_pct.front_right': 40 }, 'front left and right');
+    session.change({ 'sides.front_left.duct.recovery': 0.6 }, 'front left inlet recovery');
+    const parted = session.scenario;
+    session.equalSides('front');
+    expect(session.scenario.blanking_pct).toEqual({ front: 70, rear: 50 });
+    expect(session.scenario.sides).toEqual({});
+    session.undo();
+    expect(session.scenario).toBe(parted);
+  });
+
+  it('fits another set of panels as one step, and refuses one that is none', () => {
+    expect(session.fitPanels('rear', [0, 50])).toEqual([]);
+    expect(session.scenario.brakes.rear.duct?.panels_pct).toEqual([0, 50]);
+    expect(session.undoName).toBe('rear panels');
+    const before = session.scenario;
+    expect(session.fitPanels('rear', [0, 150])[0]?.expected).toBe('0 to 100');
+    expect(session.scenario).toBe(before);
+    session.undo();
+    expect(session.scenario.brakes.rear.duct?.panels_pct).toEqual([0, 40, 60, 75, 85]);
+  });
+
   it('holds a pinned run while the scenario goes on', async () => {
     session.pin();
     session.change({ 'blanking_pct.front': 31 }, 'front blanking');
