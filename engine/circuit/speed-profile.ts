@@ -36,6 +36,8 @@ export interface ProfileRequest extends PaceRequest {
   entry_mps?: number;
   /** speed to be down to at the end of the lap; absent: the lap goes on */
   exit_mps?: number;
+  /** how far before the end of the lap that speed holds already, as in a pit lane; absent: at the end only [m] */
+  lane_m?: number;
 }
 
 /** Laps driven at most until a flying lap repeats itself; only a lap without corners needs more than one. */
@@ -45,12 +47,12 @@ const LAPS_TO_SETTLE = 50;
  * Quasi-steady speed profile of one lap: a backward pass under the limits of grip gives the highest speed from
  * which everything ahead can be met, a forward pass drives under it.
  *
- * Flying (no entry, no exit), out-lap (entry), in-lap (exit), or both. Safety car: a speed cap and a driver
+ * Flying (no entry, no exit), out-lap (entry), in-lap (exit, perhaps a lane before it), or both. Safety car: a speed cap and a driver
  * with small shares.
  * Source: Milliken & Milliken, Race Car Vehicle Dynamics, 1995, ch. 9 (from memory).
  */
 export function speedProfile(request: ProfileRequest): SpeedProfile {
-  const { layout, driver, entry_mps, exit_mps } = request;
+  const { layout, driver, entry_mps, exit_mps, lane_m = 0 } = request;
   const pace = paceOf(request);
   const { step_m } = layout;
   const n = pace.limit.length - 1;
@@ -76,6 +78,10 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
   }
   if (entry_mps !== undefined || exit_mps !== undefined) {
     const closed = exit_mps === undefined;
+    if (!closed)
+      pace.limit.forEach((w, i) => {
+        if ((n - i) * step_m <= lane_m) pace.limit[i] = Math.min(w, exit_mps ** 2);
+      });
     const ceiling = backwardPass(pace, step_m, closed ? undefined : exit_mps ** 2);
     drive(ceiling, closed, 0, entry);
     if (closed) w[0] = Math.min(entry, ceiling[0]!);

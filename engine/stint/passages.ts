@@ -17,7 +17,7 @@ export type Passage =
       leg: number;
       plan: LapPlan;
       lap: number;
-      /** Whether it starts as fast as a lap like it ends. */
+      /** Whether it goes on from a lap like it and into one. */
       flying: boolean;
       counted: boolean[];
       massRatio: number;
@@ -72,13 +72,13 @@ export function passagesOf(scenario: Scenario, { legs, days, tanks }: Way, scale
     };
     for (let i = 0; i < leg.laps; i++) {
       lap++;
-      const ends = lapEnds(legs, { leg: index, lap: i });
+      const ends = lapEnds(legs, { leg: index, lap: i }, passages.at(-1));
       passages.push({
         kind,
         leg: index,
         plan: planFor(ends),
         lap,
-        flying: ends.entry_mps === undefined,
+        flying: Object.keys(ends).length === 0,
         counted: counts(kind),
         massRatio: massAfter(i + 0.5) / mass_kg,
         day: days[index]!,

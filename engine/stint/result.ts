@@ -274,7 +274,7 @@ export interface StintResult {
   /** One for each axle whose sides differ. */
   pulls: Pull[];
   track: Track;
-  /** Of the first push lap (or the first lap): time, top speed, heat of all four brakes. */
+  /** Of the first push lap at full speed from line to line (or the first lap): time, top speed, heat of all four brakes. */
   lapTime_s: number;
   topSpeed_mps: number;
   brakeEnergyPerLap_J: number;

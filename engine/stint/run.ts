@@ -12,6 +12,7 @@ import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
 import { pullsOf } from './pulls.ts';
 import { restartsOf } from './restarts.ts';
+import type { LapPassage } from './passages.ts';
 import type { Clock, CornerResult, Ledger, StintResult, Track } from './result.ts';
 import { soaksOf } from './soak.ts';
 
@@ -20,9 +21,7 @@ export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'
   const clock = clockOf(model);
   const laps = lapsOf(model);
   const corners = model.corners.map((corner) => runCorner(model, corner, clock, wanted));
-  const first =
-    model.passages.find((p) => p.kind === 'push') ?? model.passages.find((p) => p.kind !== 'stand');
-  const plan = first && first.kind !== 'stand' ? first.plan : null;
+  const example = exampleLap(model);
   const pulls = pullsOf(corners);
   return {
     name: model.scenario.name,
@@ -32,11 +31,18 @@ export function run(model: StintModel, wanted: 'columns' | 'summary' = 'columns'
     corners,
     pulls,
     track: trackOf(model),
-    lapTime_s: plan?.duration_s ?? 0,
-    topSpeed_mps: plan?.topSpeed_mps ?? 0,
-    brakeEnergyPerLap_J: (plan?.heat_J ?? 0) * (first && first.kind !== 'stand' ? first.massRatio : 1),
+    lapTime_s: example?.plan.duration_s ?? 0,
+    topSpeed_mps: example?.plan.topSpeed_mps ?? 0,
+    brakeEnergyPerLap_J: example ? example.plan.heat_J * example.massRatio : 0,
     notices: noticesOf(model, corners, pulls),
   };
+}
+
+/** The lap that stands for the stint: the first push lap at full speed from line to line, or the first of what there is. */
+function exampleLap({ passages }: StintModel): LapPassage | undefined {
+  const laps = passages.filter((p): p is LapPassage => p.kind !== 'stand');
+  const push = laps.filter(({ kind }) => kind === 'push');
+  return push.find(({ flying }) => flying) ?? push[0] ?? laps[0];
 }
 
 /** One corner through the whole stint. */

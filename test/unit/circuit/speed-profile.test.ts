@@ -102,6 +102,23 @@ describe('the other laps', () => {
     expect(kmhFromMps(home.speed_mps.at(-1)!)).toBeCloseTo(60, 6);
   });
 
+  it('drives the lane at its end no faster than it ends', () => {
+    const [home, lane] = [0, 300].map((lane_m) => speedProfile({ ...request, exit_mps: 16, lane_m }));
+    const first = lane!.distance_m.findIndex((at) => at >= lane!.distance_m.at(-1)! - 300);
+    expect(lane!.speed_mps.subarray(first).every((v) => v <= 16 + 1e-9)).toBe(true);
+    expect(home!.speed_mps[first]).toBeGreaterThan(30);
+  });
+
+  it('a car that comes in too fast brakes down to the lap, as hard as its driver brakes', () => {
+    const slow = { ...request, speedCap_mps: 40 };
+    const [late, steady] = [speedProfile({ ...slow, entry_mps: 70 }), speedProfile(slow)];
+    const met = late.speed_mps.findIndex((v, i) => i > 0 && v <= steady.speed_mps[i]! + 1e-9);
+    expect(late.speed_mps[0]).toBe(70);
+    expect(late.distance_m[met]).toBeGreaterThan(80);
+    expect(late.distance_m[met]).toBeLessThan(200);
+    expect(late.speed_mps.subarray(met)).toEqual(steady.speed_mps.subarray(met));
+  });
+
   it('starts from standing without a value that is not a number', () => {
     const start = speedProfile({ ...request, entry_mps: 0 });
     for (const column of [start.speed_mps, start.time_s, start.accel_mps2]) {
