@@ -14,7 +14,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 const DRAG_MS = 5000;
 // as text: the runner's compiler would add a helper to the function that the page does not have
 const RECORD_FRAMES =
-  'window.frames = []; requestAnimationFrame(function note(now) { frames.push(now); requestAnimationFrame(note); })';
+  'window.frames = []; window.isNoting ??= requestAnimationFrame(function note(now) { frames.push(now); requestAnimationFrame(note); })';
 
 await build({ configFile: `${root}vite.config.ts`, logLevel: 'error' });
 const server = await preview({
@@ -29,10 +29,13 @@ try {
   await page.goto(address);
   await page.getByRole('slider', { name: 'Front blanking' }).waitFor();
   const stints = await workerTimes(page);
-  const gaps = await dragGaps(page);
+  const gaps = await dragGaps(page, 'Front blanking');
+  const hotter = await dragGaps(page, 'Ambient');
   const table = [
     row('20-lap stint, both axles, in the worker [ms]', stints),
-    row('gap between frames in a drag [ms]', gaps),
+    row('gap between frames, blanking dragged [ms]', gaps),
+    row('the same, ambient, which leaves each span [ms]', hotter),
+    row('safe span of both axles, second worker [ms]', await spanTimes(page)),
   ];
   process.stdout.write(`${['measure'.padEnd(46) + '  median   99th    max      n', ...table].join('\n')}\n`);
 } finally {
@@ -66,13 +69,39 @@ async function workerTimes(page: Page): Promise<number[]> {
   );
 }
 
-/** Moves the mouse to and fro on the slider and records every frame. */
-async function dragGaps(page: Page): Promise<number[]> {
-  const box = await page.getByRole('slider', { name: 'Front blanking' }).boundingBox();
+/** From the command to search until the spans are there, with the page at rest. */
+async function spanTimes(page: Page): Promise<number[]> {
+  const script = readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+  const scenarios = Array.from({ length: 12 }, (_, i) =>
+    withChanges(defaultScenario(), { 'conditions.ambient_C': 10 + i }),
+  );
+  return page.evaluate(
+    async ({ script, scenarios }) => {
+      const worker = new Worker(`./assets/${script}`, { type: 'module' });
+      const times: number[] = [];
+      for (const [i, scenario] of scenarios.entries()) {
+        const start_ms = performance.now();
+        const argumentList = [{ type: 'RAW', value: { scenario, driven: null } }];
+        const reply = new Promise((resolve) => (worker.onmessage = resolve));
+        worker.postMessage({ id: String(i), type: 'APPLY', path: ['findSpans'], argumentList });
+        await reply;
+        times.push(performance.now() - start_ms);
+      }
+      worker.terminate();
+      return times.slice(2);
+    },
+    { script, scenarios },
+  );
+}
+
+/** Moves the mouse to and fro on a slider and records every frame. */
+async function dragGaps(page: Page, name: string): Promise<number[]> {
+  const box = await page.getByRole('slider', { name, exact: true }).boundingBox();
   if (!box) throw new Error('bench: no slider');
   const y = box.y + box.height / 2;
   const xAt = (share: number): number => box.x + box.width * share;
   await page.evaluate(RECORD_FRAMES);
+  await page.waitForTimeout(700); // a search may begin: the drag must take it away
   await page.mouse.move(xAt(0.7), y);
   await page.mouse.down();
   const start_ms = Date.now();

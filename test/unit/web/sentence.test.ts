@@ -89,10 +89,6 @@ describe('the sentence', () => {
     expect(text).toMatch(/^Front left 70\s% blanked runs too hot/);
   });
 
-  it('gives the safe span once it is known', () => {
-    expect(read(corner('front', hot, { safeSpan_pct: [16, 60] }))).toContain('Safe from 16 to 60 %.');
-  });
-
   it('marks the words that are out', () => {
     const { lead } = sentenceOf(resultOf(corner('front', hot), corner('rear')), scenario, []);
     expect(lead.filter(({ tone }) => tone === 'hot').map(({ text }) => text)).toEqual([

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import type { NoSpan, SafeSpan } from '../../../engine/index.ts';
+import { defaultScenario } from '../../../engine/scenario/library.ts';
+import { plainText, sentenceOf, type FoundSpans } from '../../../web/display/sentence.ts';
+import {
+  safeEdges,
+  spanClause,
+  spanNote,
+  spanRange,
+  spanSentence,
+  spansOfLever,
+} from '../../../web/display/span-words.ts';
+import { corner, resultOf } from '../../support/verdicts.ts';
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
+  axle: 'front',
+  side: 'both',
+  span_pct: [53.6, 61.3],
+  low: { limit: 'bite', lap: 5, place: 'turn 11' },
+  high: { limit: 'face peak', lap: 9, place: 'turn 7' },
+  best: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
+  proposal: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
+  none: null,
+  reason: '',
+  ...more,
+});
+
+const none = (more: Partial<NoSpan> = {}): Partial<SafeSpan> => ({
+  span_pct: null,
+  low: null,
+  high: null,
+  best: { blanking_pct: 75, panel: 3, hotMargin_K: -49.5, coldMargin_K: -47 },
+  none: {
+    why: 'swing',
+    warmFrom_pct: 84.9,
+    coolTo_pct: 63.2,
+    swing_K: 346.5,
+    width_K: 250,
+    remedies: [
+      { key: 'driver.grip_share_braking_dry', from: 0.74, to: 0.666, gain_K: 11.6 },
+      { key: 'brakes.front.disc.cheek_mm', from: 9.2, to: 10.2, gain_K: 2.6 },
+    ],
+    ...more,
+  },
+});
+
+describe('the safe span in words', () => {
+  it('is rounded inwards, and keeps a decimal where whole percent would leave nothing', () => {
+    expect(plain(spanRange([53.6, 61.3]))).toBe('54 to 61 %');
+    expect(plain(spanRange([54, 61]))).toBe('54 to 61 %');
+    expect(plain(spanRange([60.2, 60.7]))).toBe('60.2 to 60.7 %');
+  });
+
+  it('says what to fit and what is to spare, by the letter where it is a panel', () => {
+    expect(plain(spanSentence(span()))).toBe('Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare.');
+    const panel = { blanking_pct: 60, panel: 2, hotMargin_K: 3, coldMargin_K: 4 };
+    expect(plain(spanSentence(span({ proposal: panel })))).toContain('; fit panel C (60 %), 3 K to spare.');
+  });
+
+  it('names lap and corner at each end, and an end that is not bounded', () => {
+    expect(plain(spanNote(span()))).toBe(
+      'Safe 54 to 61 %: below, turn 11 starts under bite on lap 5; above, turn 7 passes the face peak on lap 9.',
+    );
+    expect(plain(spanNote(span({ low: null, high: null })))).toContain(
+      'fully open is safe; fully closed is safe',
+    );
+    const others = span({
+      low: { limit: 'run', lap: 6, place: '' },
+      high: { limit: 'bulk', lap: 12, place: 'turn 3' },
+    });
+    expect(plain(spanNote(others))).toContain(
+      'below, the mean of the lap is too cold on lap 6; above, the bulk passes its limit at turn 3 on lap 12.',
+    );
+  });
+
+  it('says of an empty one why, how bad the least bad is, and what would gain what', () => {
+    expect(plain(spanSentence(span(none())))).toBe(
+      'No blanking holds both: swing 347 K, window 250 K; least bad 75 %, 50 K too hot and 47 K too cold; ' +
+        'braking 10 % softer would gain 12 K.',
+    );
+    expect(plain(spanNote(span(none())))).toBe(
+      'Least bad 75 %: 50 K too hot and 47 K too cold. Would gain: braking 10 % softer 12 K; cheeks 1.0 mm thicker 3 K.',
+    );
+    const open = none({
+      why: 'hot when open',
+      remedies: [{ key: 'brakes.front.duct.hoses', from: 1, to: 2, gain_K: 33 }],
+    });
+    expect(plain(spanSentence(span(open)))).toBe('Too hot even fully open; one hose more would gain 33 K.');
+    expect(plain(spanSentence(span(none({ why: 'cold when closed', remedies: [] }))))).toBe(
+      'Too cold even fully closed.',
+    );
+  });
+
+  it('is a clause after the other axle’s verdict', () => {
+    expect(plain(spanClause(span()))).toBe(', safe from 54 to 61 %');
+    expect(plain(spanClause(span({ span_pct: [0, 78.8] })))).toBe(', safe up to 78 %');
+    expect(spanClause(span(none()))).toBe(', at no blanking safe');
+    expect(spanClause(span({ span_pct: null, best: null, reason: 'no duct' }))).toBe('');
+  });
+
+  it('moves with a lever: both sides together keep what both allow', () => {
+    const left = span({ side: 'left', span_pct: [40, 55] });
+    const right = span({ side: 'right', span_pct: [50, 65] });
+    const rear = span({ axle: 'rear' });
+    expect(spansOfLever([left, right, rear], 'front', null)).toEqual([left, right]);
+    expect(spansOfLever([left, right, rear], 'front', 'right')).toEqual([right]);
+    expect(spansOfLever([rear], 'rear', 'left')).toEqual([rear]);
+    expect(safeEdges([left, right])).toEqual({ warmFrom_pct: 50, coolTo_pct: 55 });
+    expect(safeEdges([span(none())])).toEqual({ warmFrom_pct: 84.9, coolTo_pct: 63.2 });
+    expect(safeEdges([span({ span_pct: null, best: null })])).toBeNull();
+  });
+});
+
+describe('the sentence with a span', () => {
+  const read = (found: FoundSpans): string =>
+    plain(plainText(sentenceOf(resultOf(corner('front'), corner('rear')), defaultScenario(), found)));
+
+  it('speaks of both axles', () => {
+    const text = read([span(), span({ axle: 'rear', span_pct: [0, 78.8] })]);
+    expect(text).toContain(
+      'Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare. Rear 50 % stays in,',
+    );
+    expect(text).toContain(', safe up to 78 %. Doubt not yet computed.');
+  });
+
+  it('says that the span follows while it is searched, and why it does not where the search failed', () => {
+    expect(read(null)).toContain('The safe span follows. Rear');
+    expect(read('No safe span: its worker stopped, killed.')).toContain(
+      'No safe span: its worker stopped, killed. Rear',
+    );
+  });
+
+  it('says nothing of a span where nothing is judged', () => {
+    const unjudged = corner('front', { status: 'not judged', reason: 'no lap counts' });
+    const found = [
+      span({ span_pct: null, best: null, low: null, high: null, proposal: null, reason: 'no lap counts' }),
+    ];
+    const text = plain(plainText(sentenceOf(resultOf(unjudged), defaultScenario(), found)));
+    expect(text).not.toMatch(/safe/i);
+  });
+});
