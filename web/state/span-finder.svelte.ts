@@ -26,6 +26,7 @@ export class SpanFinder {
   #door: SpanDoor | null = null;
   #found = $state.raw<{ scenario: Scenario; spans: SafeSpan[] } | null>(null);
   #failure = $state('');
+  #compared: { found: object; scenario: Scenario; isSame: boolean } | null = null;
   #wanted: Scenario | null = null;
   #cancelRest: () => void = () => undefined;
   #deaths = 0;
@@ -39,7 +40,13 @@ export class SpanFinder {
 
   /** The spans of a scenario, or null while they are not known. */
   spansOf(scenario: Scenario): readonly SafeSpan[] | null {
-    return this.#found && isSameGround(this.#found.scenario, scenario) ? this.#found.spans : null;
+    const found = this.#found;
+    if (!found) return null;
+    // several parts of the page ask for the same scenario in every frame
+    if (this.#compared?.found !== found || this.#compared.scenario !== scenario) {
+      this.#compared = { found, scenario, isSame: isSameGround(found.scenario, scenario) };
+    }
+    return this.#compared.isSame ? found.spans : null;
   }
   /** The same, or why there are none in a sentence where the search has failed. */
   found(scenario: Scenario): readonly SafeSpan[] | string | null {
