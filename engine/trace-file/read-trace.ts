@@ -1,42 +1,69 @@
-import { readTrace as readOneLap } from '../circuit/read-trace.ts';
-import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
+/** Reads a logger's text file: what was understood, what is in the way, and one lap of it in SI units. */
+import type { TraceColumns } from '../circuit/trace.ts';
+import type { TraceChoices, TraceReading, UnderstoodTrace } from '../circuit/understood.ts';
+import { cutRows } from './cut-rows.ts';
+import { guessFormat, type GuessedFormat } from './guess-format.ts';
+import { headerOf } from './header.ts';
+import { kindsOf, readColumns } from './read-columns.ts';
+import { rolesOf } from './roles.ts';
+import { sampleOf, type Sample } from './sample.ts';
+import { understandColumns } from './understand.ts';
+import { listed } from './words.ts';
 
-/** Reads a logger's text file into one lap of speed in SI units, or says everything that is wrong with it. */
+const NO_TABLE = 'file: expected rows of numbers, cells parted by comma, semicolon, tab, bar or spaces';
+
+const refused = (problem: string): TraceReading => ({ problems: [problem], understood: null, columns: null });
+
+/**
+ * Nothing is silent: what was left out or set right is said in `mended`, what cannot be is a problem with its row and
+ * column, and where two readings fit there is one question.
+ */
 export function readTrace(
   text: string,
-  _choices: TraceChoices = {},
+  choices: TraceChoices = {},
   progress: (share: number) => void = () => undefined,
 ): TraceReading {
-  const reading = readOneLap(text);
+  const clean = text.replace(/^\uFEFF/, '');
+  if (clean.trim() === '') return refused('file: it is empty');
+  const sample = sampleOf(clean);
+  const { format, problems } = formatFor(sample, choices);
+  if (!format) return refused(NO_TABLE);
+  const rowsOf = (lines: readonly string[]): string[][] =>
+    cutRows(lines.join('\n'), format).filter((row) => row.some((cell) => cell.trim() !== ''));
+  const head = rowsOf(sample.head);
+  const header = headerOf(head, format);
+  if (!header) return refused(NO_TABLE);
+  const kinds = kindsOf([...head, ...rowsOf(sample.pieces)], header, format);
+  const columns = readColumns(clean, format, header, kinds, (share) => progress(READING * share));
+  const roles = rolesOf(header, columns, choices);
+  const reading = understandColumns({ format, header, columns, roles, choices });
   progress(1);
-  if (!reading.ok) return { problems: reading.problems, understood: null, columns: null };
-  const { understood, columns } = reading;
-  const { duration_s, length_m, lap } = understood;
-  return {
-    problems: [],
-    columns,
-    understood: {
-      delimiter: understood.delimiter,
-      decimal: understood.decimal,
-      columns: understood.columns.map(({ name, role, unit }) => ({
-        name,
-        role,
-        unit,
-        units: unit ? [unit] : [],
-        unitReason: '',
-        thumbnail: new Float64Array(0),
-        low: NaN,
-        high: NaN,
-      })),
-      firstRows: understood.firstRows,
-      rows: understood.rows,
-      lapsBy: lap ? 'column' : 'none',
-      laps: [{ lap: lap?.number ?? 1, start_s: 0, duration_s, length_m, problem: '' }],
-      lap: 0,
-      meanInterval_s: understood.meanInterval_s,
-      mended: [],
-      question: null,
-      fingerprint: understood.columns.map(({ name }) => name).join('|'),
-    },
-  };
+  return settled(reading.understood, [...problems, ...reading.problems], reading.columns);
+}
+
+/** Share of the time that goes into cutting cells. */
+const READING = 0.9;
+
+/** A lap is handed out when nothing is open. */
+function settled(
+  understood: UnderstoodTrace,
+  problems: string[],
+  columns: TraceColumns | null,
+): TraceReading {
+  const isOpen = problems.length > 0 || understood.question !== null;
+  return { problems: listed(problems), understood, columns: isOpen ? null : columns };
+}
+
+/** A choice that makes no table is said, and the file shown as it is guessed, so that another can be made. */
+function formatFor(sample: Sample, choices: TraceChoices): { format?: GuessedFormat; problems: string[] } {
+  const format = guessFormat(sample, choices);
+  if (format) return { format, problems: [] };
+  const { delimiter: _delimiter, decimal: _decimal, ...others } = choices;
+  const guessed = guessFormat(sample, others);
+  return guessed
+    ? {
+        format: guessed,
+        problems: ['file: the chosen delimiter and decimal mark make no rows of numbers; choose others'],
+      }
+    : { problems: [] };
 }

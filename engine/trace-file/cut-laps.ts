@@ -1,0 +1,84 @@
+/** Where laps start: by a column, by the distance that returns, by times a person gave, or nowhere. */
+import type { LapsBy } from '../circuit/understood.ts';
+import type { MotionLog, Span } from './motion-log.ts';
+
+export interface CutLap extends Span {
+  lap: number;
+}
+
+export interface LapMarks {
+  lapsBy: LapsBy;
+  laps: CutLap[];
+}
+
+export interface LapSources {
+  /** Numbers of laps by row of numbers, where a column has them. */
+  lapNumbers: Float64Array | null;
+  /** Where the distance returns. Indices into the log's rows. */
+  resets: readonly number[];
+  lapsBy?: LapsBy | undefined;
+  lapStarts_s?: readonly number[] | undefined;
+}
+
+const LEAST_ROWS = 3;
+/** A marker is set for less than this share of the rows; a lap's number stays. */
+const MARKER_SHARE = 0.05;
+
+export function cutLaps(log: MotionLog, sources: LapSources): LapMarks {
+  const { lapNumbers, resets, lapsBy, lapStarts_s } = sources;
+  const way =
+    lapsBy ??
+    (lapNumbers ? 'column' : resets.length > 0 ? 'distance' : log.restarts.length > 0 ? 'column' : 'none');
+  switch (way) {
+    case 'column':
+      return { lapsBy: way, laps: lapNumbers ? byNumbers(log, lapNumbers) : inOrder(log, log.restarts) };
+    case 'distance':
+      return { lapsBy: way, laps: inOrder(log, resets) };
+    case 'times':
+      return {
+        lapsBy: way,
+        laps: inOrder(
+          log,
+          (lapStarts_s ?? []).map((t) => rowAt(log, t)),
+        ),
+      };
+    case 'none':
+      return { lapsBy: way, laps: inOrder(log, []) };
+  }
+}
+
+function rowAt({ time_s }: MotionLog, start_s: number): number {
+  const row = time_s.findIndex((t) => t >= start_s);
+  return row < 0 ? time_s.length : row;
+}
+
+/** The row that ends a lap is the next one's first: a lap closes where the next begins, unless the log starts anew there. */
+function inOrder(log: MotionLog, starts: readonly number[]): CutLap[] {
+  const n = log.kept.length;
+  const bounds = [...new Set([0, ...starts, n])].filter((at) => at <= n).sort((a, b) => a - b);
+  return bounds
+    .slice(1)
+    .map((end, i) => ({ lap: i + 1, from: bounds[i]!, to: closing(log, end) }))
+    .filter(({ from, to }) => to - from >= LEAST_ROWS);
+}
+
+const closing = (log: MotionLog, end: number): number =>
+  end < log.kept.length && !log.restarts.includes(end) ? end + 1 : end;
+
+function byNumbers(log: MotionLog, lapNumbers: Float64Array): CutLap[] {
+  const numbers = Float64Array.from(log.kept, (row) => lapNumbers[row]!);
+  for (let i = 1; i < numbers.length; i++) if (Number.isNaN(numbers[i]!)) numbers[i] = numbers[i - 1]!;
+  const changes: number[] = [];
+  for (let i = 1; i < numbers.length; i++) {
+    if (numbers[i] !== numbers[i - 1] && !Number.isNaN(numbers[i]! + numbers[i - 1]!)) changes.push(i);
+  }
+  const rest = numbers[0]!;
+  const set = numbers.filter((number) => number !== rest).length;
+  const isMarker = new Set(numbers).size === 2 && changes.length > 1 && set < MARKER_SHARE * numbers.length;
+  if (isMarker)
+    return inOrder(
+      log,
+      changes.filter((at) => numbers[at] !== rest),
+    );
+  return inOrder(log, changes).map((lap) => ({ ...lap, lap: numbers[lap.from]! }));
+}

@@ -1,0 +1,130 @@
+/** From columns of numbers to one log in SI: units, order of the rows, laps' ends, and what is in the way. */
+import type { TraceRole } from '../circuit/understood.ts';
+import { kmhFromMps, mpsFromKmh } from '../units.ts';
+import { distanceAlone, distanceLine, farthestOf, isReset, type DistanceLine } from './distance-line.ts';
+import { timeAlong, type MotionLog } from './motion-log.ts';
+import type { Columns } from './read-columns.ts';
+import type { Fault, TimeLine } from './time-line.ts';
+import { timeLine } from './time-line.ts';
+import type { MotionUnits } from './time-units.ts';
+import { sizeOf } from './units.ts';
+import { count, plain, quantity, Tally } from './words.ts';
+
+const MOST_KMH = 400;
+/** A sensor at rest may show a little less than nothing [km/h] */
+const REST_KMH = -5;
+
+export interface MotionSources {
+  columns: Columns;
+  names: readonly string[];
+  /** Index of the column of each role. */
+  index: Partial<Record<TraceRole, number>>;
+  units: MotionUnits;
+}
+
+export interface ReadMotion {
+  log: MotionLog;
+  /** Where the distance returns, as indices into the log's rows. */
+  resets: number[];
+  mended: string[];
+}
+
+export function readMotion(sources: MotionSources): ReadMotion {
+  const { columns, names, index, units } = sources;
+  const speedAt = index.speed!;
+  const { speed_mps, faults, mended } = checkedSpeed(sources);
+  const inSI = (role: 'time' | 'distance'): Float64Array | undefined => {
+    const at = index[role];
+    if (at === undefined) return undefined;
+    const size = columns.kinds[at] === 'number' ? sizeOf(role, units.unit[role]!) : 1;
+    return size === 1 ? columns.values[at]! : columns.values[at]!.map((value) => value * size);
+  };
+  const seconds = inSI('time');
+  const metres = inSI('distance');
+  const isFilled = (i: number): boolean => !Number.isNaN(speed_mps[i]!);
+  const { line, distance } = linesOf(sources, { seconds, metres, speed_mps, isFilled });
+  const speeds = Float64Array.from(line.kept, (i) => speed_mps[i]!);
+  const spoilt = [speedAt, index.time ?? index.distance!].flatMap((at) => badCells(columns, at, names[at]!));
+  return {
+    log: {
+      kept: line.kept,
+      time_s: line.time_s ?? timeAlong(distance!.distance_m, speeds),
+      isTimed: line.time_s !== null,
+      speed_mps: speeds,
+      distance_m: distance?.distance_m ?? null,
+      faults: [...spoilt, ...faults, ...line.faults, ...(distance?.faults ?? [])].sort((a, b) => a.at - b.at),
+      restarts: line.restarts,
+    },
+    resets: distance?.resets ?? [],
+    mended: [...mended, ...line.mended, ...(distance?.mended ?? [])],
+  };
+}
+
+interface InSI {
+  seconds: Float64Array | undefined;
+  metres: Float64Array | undefined;
+  speed_mps: Float64Array;
+  isFilled: (i: number) => boolean;
+}
+
+function linesOf(
+  { columns, names, index, units }: MotionSources,
+  { seconds, metres, speed_mps, isFilled }: InSI,
+): { line: TimeLine; distance: DistanceLine | null } {
+  const { rowNumbers } = columns;
+  const along = metres && { metres, name: names[index.distance!]! };
+  if (!seconds) return distanceAlone(along!, rowNumbers, isFilled);
+  const lapNumbers = index.lap === undefined ? undefined : columns.values[index.lap];
+  const farthest = metres ? farthestOf(metres) : NaN;
+  const startsAnew = (i: number, before: number): boolean =>
+    (lapNumbers !== undefined && lapNumbers[i] !== lapNumbers[before]) ||
+    (metres !== undefined && isReset(metres, farthest, i, before));
+  const at = index.time!;
+  const unit_s = columns.kinds[at] === 'number' ? sizeOf('time', units.unit.time!) : 0;
+  const line = timeLine({ seconds, name: names[at]!, unit_s }, rowNumbers, isFilled, startsAnew);
+  return { line, distance: along ? distanceLine(along, line, speed_mps, rowNumbers) : null };
+}
+
+/** Speeds in SI; what no car drives is a fault, a little less than nothing is nothing. */
+function checkedSpeed({ columns, names, index, units }: MotionSources) {
+  const at = index.speed!;
+  const unit = units.unit.speed!;
+  const size = sizeOf('speed', unit);
+  const most_mps = mpsFromKmh(MOST_KMH);
+  const rest_mps = mpsFromKmh(REST_KMH);
+  const faults: Fault[] = [];
+  const held = new Tally();
+  const blank = new Tally();
+  const bad = new Set(columns.bad[at]!.map((cell) => cell.at));
+  const speed_mps = columns.values[at]!.map((value, i) => {
+    const v = value * size;
+    if (Number.isNaN(v)) {
+      if (!bad.has(i)) blank.note(columns.rowNumbers[i]!);
+    } else if (v < rest_mps || v > most_mps) {
+      const got =
+        unit === 'km/h'
+          ? `${plain(value)} km/h`
+          : `${plain(value)} ${unit}, ${quantity(kmhFromMps(v), 'km/h')}`;
+      faults.push({
+        at: i,
+        text: `row ${columns.rowNumbers[i]}, column ${names[at]}: expected 0 to ${MOST_KMH} km/h, got ${got}`,
+      });
+    } else if (v < 0) {
+      held.note(columns.rowNumbers[i]!);
+      return 0;
+    }
+    return v;
+  });
+  const mended = [
+    blank.sentence((n) => `${count(n, 'row')} without a speed left out`),
+    held.sentence((n) => `${count(n, 'speed')} just below nothing taken as nothing`),
+  ].filter((sentence) => sentence !== '');
+  return { speed_mps, faults, mended };
+}
+
+export function badCells({ bad, rowNumbers }: Columns, at: number, name: string): Fault[] {
+  return bad[at]!.map((cell) => ({
+    at: cell.at,
+    text: `row ${rowNumbers[cell.at]}, column ${name}: expected a number, got '${cell.text}'`,
+  }));
+}
