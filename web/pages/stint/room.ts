@@ -10,7 +10,7 @@ export interface Room {
 
 const WIDE_PX = 1280;
 /** What the rest of each column takes of the window's height [px] */
-const BESIDE = { plot: 609, map: 684, mouth: 695 };
+const BESIDE = { plot: 628, map: 684, mouth: 681 };
 /** A row of buttons for the strips under the mouth [px] */
 const STRIPS_PX = 48;
 /** From this height of the mouth on there is room for that row. */
