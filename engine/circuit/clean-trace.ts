@@ -24,8 +24,8 @@ const MOST_HALF_WINDOW_S = 0.8;
 /** A quadratic needs three samples; this many intervals either side hold five. */
 const LEAST_INTERVALS = 2.5;
 
-/** Half window above which the speed decides and below which an accelerometer does: they cross at 0.9 Hz [s] */
-const ACCEL_CROSSOVER_S = 1;
+/** Half window above which the speed decides and below which an accelerometer does: they cross at 0.6 Hz [s] */
+const ACCEL_CROSSOVER_S = 1.5;
 
 /** A channel that explains less than this of the speed's own acceleration, or is so far off in scale, is not used [-] */
 const LEAST_EXPLAINED = 0.7;
@@ -36,8 +36,9 @@ const SCALE_RANGE = [0.6, 1.6] as const;
  * time. Heat must not come from noise, nor be lost with it: the smoothing keeps ramps and curves of speed as
  * they are, and what noise is left acts as braking only below the deceleration of a lifted throttle.
  *
- * Where the log has a quicker channel, it sharpens what the smoothing blurs: an accelerometer everywhere, else brake
- * pressure at the ends of braking. Brake pressure also says where brakes are on, and steps end there.
+ * Where the log has a quicker channel, it sharpens what the smoothing blurs: brake pressure the ends of braking, or else an
+ * accelerometer everything. Pressure counts first: no slope, pitch or vibration is in it, and its noise is a tenth. It also says
+ * where brakes are on, and steps end there.
  *
  * Acceleration is the difference of the clean speed, so that force times distance is the change of kinetic energy.
  * Distance is the integral of the clean speed; curvature is not known and 0.
@@ -56,7 +57,7 @@ export function cleanTrace(trace: TraceColumns, options: CleanOptions = {}): Spe
   const slow_mps = smooth(raw_mps, halfWindow_s).map((v) => Math.max(0, v));
   const slope = slopeOf(trace, smooth, integral(at, slow_mps));
   const known = { trace, at, slow_mps, smooth, halfWindow_s, span_s };
-  const quick = accelerometer(known, slope) ?? (log && brakes(known, log));
+  const quick = (log && brakes(known, log)) ?? accelerometer(known, slope);
   const speed_mps = quick ? fuseSpeed({ time_s, speed_mps: raw_mps, at, ...quick }) : slow_mps;
   return {
     distance_m: integral(at, speed_mps),

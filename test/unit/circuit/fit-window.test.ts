@@ -4,7 +4,7 @@ import { cleanTrace } from '../../../engine/circuit/clean-trace.ts';
 import { accelHalfWindow, noiseOf, speedHalfWindow } from '../../../engine/circuit/fit-window.ts';
 import { layoutCircuit } from '../../../engine/circuit/layout.ts';
 import { localQuadratic } from '../../../engine/circuit/local-quadratic.ts';
-import { speedProfile } from '../../../engine/circuit/speed-profile.ts';
+import { speedProfile, type SpeedProfile } from '../../../engine/circuit/speed-profile.ts';
 import { kmhFromMps, mpsFromKmh } from '../../../engine/units.ts';
 import {
   circuits,
@@ -92,7 +92,7 @@ describe('the heat of a logged lap, whatever the logger', () => {
         air: warmDay,
       });
       const level = { ...profile, slope: profile.slope.map(() => 0) };
-      const heatOf = (of: typeof level): number => brakeHeat(of, heavyCar, warmDay).total_J;
+      const heatOf = (of: SpeedProfile): number => brakeHeat(of, heavyCar, warmDay).total_J;
       for (const noise_mps of [0, 0.05, 0.1, null]) {
         const trace = logged(level, { rate_Hz, noise_mps: noise_mps ?? 0, seed: 7 });
         if (noise_mps === null) trace.speed_mps = inSteps(trace.speed_mps);
