@@ -6,6 +6,7 @@ import {
   type CornerModel,
   type StintModel,
 } from '../stint/compile.ts';
+import { blankingKeys } from '../stint/corners.ts';
 import type { CornerResult } from '../stint/result.ts';
 import { clockOf, runCorner } from '../stint/run.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -25,10 +26,27 @@ export function finished<T>(search: Search<T>): T {
 /** The summary of a corner at a blanking [percent]. */
 export type Look = (blanking_pct: number) => Search<CornerResult>;
 
-/** All corners of a scenario, each with the way to look at it. */
-export function looksAt(scenario: Scenario, options: CompileOptions): { corner: CornerModel; look: Look }[] {
+/** A corner, the way to look at it, and the lap from which a phase blanks its mouth otherwise; null where none does. */
+export interface Sight {
+  corner: CornerModel;
+  look: Look;
+  changesOn: number | null;
+}
+
+export function looksAt(scenario: Scenario, options: CompileOptions): Sight[] {
   const model = compile(scenario, options);
-  return model.corners.map((corner) => ({ corner, look: lookAt(model, corner) }));
+  return model.corners.map((corner) => ({
+    corner,
+    look: lookAt(model, corner),
+    changesOn: lapOfChange(model, corner),
+  }));
+}
+
+function lapOfChange({ scenario, passages }: StintModel, { corner }: CornerModel): number | null {
+  const keys = blankingKeys(scenario, corner);
+  const phase = scenario.stint.phases.findIndex(({ set = {} }) => keys.some((key) => key in set));
+  const next = phase < 0 ? undefined : passages.find(({ leg, kind }) => leg >= phase && kind !== 'stand');
+  return next && next.kind !== 'stand' ? next.lap : null;
 }
 
 function lookAt(model: StintModel, corner: CornerModel): Look {

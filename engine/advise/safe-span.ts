@@ -4,12 +4,12 @@
  */
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
-import { windowOf } from '../stint/judge.ts';
+import { judge, windowOf } from '../stint/judge.ts';
 import type { CornerResult, Verdict, WindowLimits } from '../stint/result.ts';
 
 import { bestBlanking, looksAt, smallerMargin_K, type Look, type Search } from './look.ts';
 import { remedies } from './remedies.ts';
-import type { NoSpan, SafeSpan, Spare, SpanBound } from './span.ts';
+import type { NoSpan, Reach, SafeSpan, Spare, SpanBound } from './span.ts';
 
 /** Width of the bracket that is left around an end of the span, in points of blanking. */
 const END_POINTS = 0.1;
@@ -19,19 +19,27 @@ const PANEL_KEEPS = 0.5;
 /** The safe span of every corner of a scenario, in the order of its result. */
 export function* safeSpans(scenario: Scenario, options: CompileOptions = {}): Search<SafeSpan[]> {
   const spans: SafeSpan[] = [];
-  for (const { corner, look } of looksAt(scenario, options)) {
+  for (const { corner, look, changesOn } of looksAt(scenario, options)) {
     const { axle, side, brake } = corner.corner;
-    const found = yield* spanOf(brake, look);
+    const found = yield* reachOf(brake, look);
     const { none, best } = found;
-    if (none && best) none.remedies = yield* remedies(scenario, options, { axle, side, best });
-    spans.push({ ...nothing, axle, side, ...found });
+    const first = none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake)) : null;
+    const before = first?.span_pct && changesOn !== null ? { ...first, lap: changesOn } : null;
+    if (none && best && !before) none.remedies = yield* remedies(scenario, options, { axle, side, best });
+    spans.push({ axle, side, ...found, before });
   }
   return spans;
 }
 
-type Found = Omit<SafeSpan, 'axle' | 'side'>;
+/** The same looks, judged by the laps before one of them only. */
+const until = (look: Look, end: number, { window }: Brake): Look =>
+  function* (blanking_pct) {
+    const result = yield* look(blanking_pct);
+    const laps = result.laps.filter(({ lap }) => lap < end);
+    return { ...result, laps, verdict: judge(laps, result.window, window.from_lap) };
+  };
 
-const nothing: Found = {
+const nothing: Reach = {
   span_pct: null,
   low: null,
   high: null,
@@ -41,7 +49,7 @@ const nothing: Found = {
   reason: '',
 };
 
-function* spanOf({ duct, ...brake }: Brake, look: Look): Search<Found> {
+function* reachOf({ duct, ...brake }: Brake, look: Look): Search<Reach> {
   if (!duct) return { ...nothing, reason: 'there is no duct to blank' };
   const { verdict } = yield* look(0);
   if (verdict.status === 'not judged') return { ...nothing, reason: verdict.reason ?? 'nothing is judged' };

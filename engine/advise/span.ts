@@ -41,9 +41,7 @@ export interface NoSpan {
   remedies: Remedy[];
 }
 
-export interface SafeSpan {
-  axle: Axle;
-  side: CornerResult['side'];
+export interface Reach {
   /** Percent of the mouth; null where no blanking stays in, nothing is judged, or there is no duct. */
   span_pct: [low: number, high: number] | null;
   /** What bounds each end; null where the span goes on to fully open or fully closed. */
@@ -56,6 +54,17 @@ export interface SafeSpan {
   none: NoSpan | null;
   /** Why nothing is said, in words; empty where something is. */
   reason: string;
+}
+
+/** Over all counted laps of one corner. */
+export interface SafeSpan extends Reach {
+  axle: Axle;
+  side: CornerResult['side'];
+  /**
+   * Where no blanking holds all of them and a phase changes the blanking: the lap on which it does, and what holds over the
+   * counted laps before it.
+   */
+  before: (Reach & { lap: number }) | null;
 }
 
 /** The range that stays in on all corners that one blanking moves; null where there is none. */

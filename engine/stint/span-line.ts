@@ -9,6 +9,10 @@ export function spanLine(name: string, { safeSpan_pct, span }: CornerRecord): st
     const ends = [bound('below', span.low), bound('above', span.high)].filter(Boolean).join('; ');
     return `${name}: safe on counted laps from ${low} to ${high} % blanked${ends && ` (${ends})`}${fit(span.proposal)}`;
   }
+  if (span.before?.span_pct) {
+    const { lap, span_pct, proposal } = span.before;
+    return `${name}: safe before lap ${lap}, where the blanking changes, from ${span_pct[0]} to ${span_pct[1]} %${fit(proposal)}; no first blanking holds the laps after it`;
+  }
   if (span.none) return `${name}: no safe span, ${why(span.none, span.best)}`;
   return `${name}: no safe span${span.reason && `, ${span.reason}`}`;
 }

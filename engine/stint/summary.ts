@@ -112,8 +112,8 @@ function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRe
   };
 }
 
-function spanRecord({ low, high, best, proposal, none, reason }: SafeSpan): CornerRecord['span'] {
-  return { low, high, best, proposal, none, reason };
+function spanRecord({ axle: _axle, side: _side, span_pct: _span, ...span }: SafeSpan): CornerRecord['span'] {
+  return span;
 }
 
 function lapRecord(lap: LapSummary): LapRecord {

@@ -21,7 +21,8 @@ export const spansOfLever = (
  * above the second where none does both. null where nothing is judged.
  */
 export function safeEdges(spans: readonly SafeSpan[]): { warmFrom_pct: number; coolTo_pct: number } | null {
-  const ends = spans.flatMap(({ span_pct, none }) => {
+  const ends = spans.flatMap((span) => {
+    const { span_pct, none } = span.before ?? span;
     if (span_pct) return [{ warm: span_pct[0], cool: span_pct[1] }];
     return none ? [{ warm: none.warmFrom_pct ?? 100, cool: none.coolTo_pct ?? 0 }] : [];
   });
@@ -50,15 +51,21 @@ const spare_K = ({ hotMargin_K, coldMargin_K }: Margins): number => Math.min(hot
 
 /** For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare." Empty where nothing is to say. */
 export function spanSentence(span: SafeSpan): string {
-  const { span_pct, proposal, none, best } = span;
+  const { span_pct, proposal, none, best, before } = span;
+  if (before?.span_pct) {
+    return `Before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}${fitWords(before.proposal)}.`;
+  }
   if (none && best) return noSpanSentence(none, best);
   if (!span_pct) return '';
-  const fit = proposal ? `; fit ${fitted(proposal)}, ${kelvins(spare_K(proposal))} to spare` : '';
-  return `Safe on counted laps from ${spanRange(span_pct)}${fit}.`;
+  return `Safe on counted laps from ${spanRange(span_pct)}${fitWords(proposal)}.`;
 }
 
+const fitWords = (spare: Spare | null): string =>
+  spare ? `; fit ${fitted(spare)}, ${kelvins(spare_K(spare))} to spare` : '';
+
 /** For the other axle, after its verdict: ", safe from 16 to 78 %", ", safe up to 78 %" */
-export function spanClause({ span_pct, none }: SafeSpan): string {
+export function spanClause({ span_pct, none, before }: SafeSpan): string {
+  if (before?.span_pct) return `, before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}`;
   if (!span_pct) return none ? ', at no blanking safe' : '';
   return span_pct[0] > 0
     ? `, safe from ${spanRange(span_pct)}`
@@ -115,9 +122,10 @@ export function boundWords(where: 'below' | 'above', end: SpanBound | null): str
 
 /** Why the span ends where it does, or what was tried where there is none; empty where nothing is to say. */
 export function spanNote(span: SafeSpan): string {
-  const { span_pct, low, high, none, best } = span;
+  const { span_pct, low, high, none, best } = span.before ?? span;
   if (span_pct) {
-    return `Safe ${spanRange(span_pct)}: ${boundWords('below', low)}; ${boundWords('above', high)}.`;
+    const later = span.before ? ` No first blanking holds the laps from ${span.before.lap} on.` : '';
+    return `Safe ${spanRange(span_pct)}: ${boundWords('below', low)}; ${boundWords('above', high)}.${later}`;
   }
   if (!none || !best) return '';
   const gains = none.remedies.map((remedy) => `${remedyWords(remedy)} ${kelvins(remedy.gain_K)}`);

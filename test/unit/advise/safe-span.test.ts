@@ -194,6 +194,43 @@ describe('where no blanking holds', () => {
   });
 });
 
+describe('a stint whose tape comes off at a stop', () => {
+  const phases = (later_pct: number): Scenario =>
+    withPhases(
+      [
+        { kind: 'out', laps: 1 },
+        { kind: 'push', laps: 8 },
+        { kind: 'in', laps: 1 },
+        { kind: 'stand', duration_s: 30, brake_held: false, set: { 'blanking_pct.front': later_pct } },
+        { kind: 'out', laps: 1 },
+        { kind: 'push', laps: 8 },
+      ],
+      19,
+    );
+
+  it('has a span before the stop where no first blanking holds the laps after it', () => {
+    const span = spanOf(phases(0));
+    expect(span.span_pct).toBeNull();
+    expect(span.before).toMatchObject({ lap: 11, none: null });
+    const [low, high] = span.before!.span_pct!;
+    const before = (pct: number): (boolean | null)[] =>
+      summary(changed({ 'blanking_pct.front': pct }, phases(0)), front)
+        .laps.filter(({ lap, in: is }) => lap < 11 && is !== null)
+        .map((lap) => lap.in);
+    expect([...before(low), ...before(high)]).not.toContain(false);
+    expect(before(low - 0.2)).toContain(false);
+    expect(before(high + 0.2)).toContain(false);
+  });
+
+  it('has one span over all laps where the later blanking holds', () => {
+    expect(spanOf(phases(58))).toMatchObject({
+      before: null,
+      none: null,
+      span_pct: [expect.any(Number), expect.any(Number)],
+    });
+  });
+});
+
 describe('sides', () => {
   it('that differ have a span each, and one together where one blanking moves both', () => {
     const scenario = changed({ 'sides.front_left.duct.recovery': 0.7 });

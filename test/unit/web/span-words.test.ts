@@ -24,6 +24,7 @@ const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
   proposal: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
   none: null,
   reason: '',
+  before: null,
   ...more,
 });
 
@@ -91,6 +92,16 @@ describe('the safe span in words', () => {
     expect(plain(spanSentence(span(none({ why: 'cold when closed', remedies: [] }))))).toBe(
       'Too cold even fully closed.',
     );
+  });
+
+  it('is told up to the lap on which a phase blanks otherwise, where nothing holds the laps after it', () => {
+    const parted = span({ ...none(), before: { ...span(), lap: 17 } });
+    expect(plain(spanSentence(parted))).toBe('Before lap 17 safe from 54 to 61 %; fit 57 %, 8 K to spare.');
+    expect(plain(spanClause(parted))).toBe(', before lap 17 safe from 54 to 61 %');
+    expect(plain(spanNote(parted))).toMatch(
+      /^Safe 54 to 61 %: .* No first blanking holds the laps from 17 on\.$/,
+    );
+    expect(safeEdges([parted])).toEqual({ warmFrom_pct: 53.6, coolTo_pct: 61.3 });
   });
 
   it('is a clause after the other axle’s verdict', () => {
