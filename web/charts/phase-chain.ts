@@ -32,9 +32,7 @@ export function phaseChain(x: LapScale, plan: PhasePlan = [], edited: number | n
         counted: lap.counted,
         isEdited: index !== undefined && index === edited,
         text: '',
-        names: namesOf(lap.kind, lap.counted, isRestart).flatMap((name) =>
-          lap.wet ? [`wet ${name}`, 'wet'] : [name],
-        ),
+        names: namesInWeather(namesOf(lap.kind, lap.counted, isRestart), lap.wet, plan.length > 0),
       });
     }
     before = key;
@@ -59,6 +57,13 @@ function namesOf(kind: 'out' | 'push' | 'safety' | 'in', counted: boolean, isRes
   if (kind !== 'push') return [kind];
   if (counted) return ['push, counted', 'counted'];
   return isRestart ? ['after it', 'after'] : ['coming in', 'push'];
+}
+
+/** With a plan a mark says where the rain begins: the name of the laps counts before it. */
+function namesInWeather(names: string[], isWet: boolean, isPlanned: boolean): string[] {
+  if (!isWet) return names;
+  const wet = names.map((name) => `wet ${name}`);
+  return isPlanned ? [...wet, ...names] : [...wet, 'wet'];
 }
 
 function fitting(names: string[], { left, right, counted }: PhaseLink): string {

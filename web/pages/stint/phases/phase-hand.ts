@@ -23,8 +23,9 @@ export function phaseHand(session: Session, at: number): PhaseHand {
   };
 }
 
-/** The first problem in words that fit behind "Expected"; empty without one. */
-export function refusedBy([problem]: readonly Problem[]): string {
+/** The first problem in words that fit behind "Expected", a phase's own before the stint's; empty without one. */
+export function refusedBy(problems: readonly Problem[]): string {
+  const problem = problems.find(({ key }) => key !== 'stint.laps') ?? problems[0];
   if (!problem) return '';
   return problem.key === 'stint.laps' ? `${problem.expected}, in the whole stint` : problem.expected;
 }
