@@ -63,13 +63,13 @@ export function spanSentence(span: SafeSpan): string {
 const fitWords = (spare: Spare | null): string =>
   spare ? `; fit ${fitted(spare)}, ${kelvins(spare_K(spare))} to spare` : '';
 
-/** For the other axle, after its verdict: ", safe from 16 to 78 %", ", safe up to 78 %" */
+/** For the other axle, after its verdict: "; safe from 16 to 78 %", "; safe up to 78 %" */
 export function spanClause({ span_pct, none, before }: SafeSpan): string {
-  if (before?.span_pct) return `, before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}`;
-  if (!span_pct) return none ? ', at no blanking safe' : '';
+  if (before?.span_pct) return `; before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}`;
+  if (!span_pct) return none ? '; no blanking is safe' : '';
   return span_pct[0] > 0
-    ? `, safe from ${spanRange(span_pct)}`
-    : `, safe up to ${percent(Math.floor(span_pct[1]))}`;
+    ? `; safe from ${spanRange(span_pct)}`
+    : `; safe up to ${percent(Math.floor(span_pct[1]))}`;
 }
 
 function noSpanSentence({ why, swing_K, width_K, remedies }: NoSpan, best: Spare): string {

@@ -97,7 +97,7 @@ describe('the safe span in words', () => {
   it('is told up to the lap on which a phase blanks otherwise, where nothing holds the laps after it', () => {
     const parted = span({ ...none(), before: { ...span(), lap: 17 } });
     expect(plain(spanSentence(parted))).toBe('Before lap 17 safe from 54 to 61 %; fit 57 %, 8 K to spare.');
-    expect(plain(spanClause(parted))).toBe(', before lap 17 safe from 54 to 61 %');
+    expect(plain(spanClause(parted))).toBe('; before lap 17 safe from 54 to 61 %');
     expect(plain(spanNote(parted))).toMatch(
       /^Safe 54 to 61 %: .* No first blanking holds the laps from 17 on\.$/,
     );
@@ -105,9 +105,9 @@ describe('the safe span in words', () => {
   });
 
   it('is a clause after the other axle’s verdict', () => {
-    expect(plain(spanClause(span()))).toBe(', safe from 54 to 61 %');
-    expect(plain(spanClause(span({ span_pct: [0, 78.8] })))).toBe(', safe up to 78 %');
-    expect(spanClause(span(none()))).toBe(', at no blanking safe');
+    expect(plain(spanClause(span()))).toBe('; safe from 54 to 61 %');
+    expect(plain(spanClause(span({ span_pct: [0, 78.8] })))).toBe('; safe up to 78 %');
+    expect(spanClause(span(none()))).toBe('; no blanking is safe');
     expect(spanClause(span({ span_pct: null, best: null, reason: 'no duct' }))).toBe('');
   });
 
@@ -133,7 +133,7 @@ describe('the sentence with a span', () => {
     expect(text).toContain(
       'Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare. Rear 50 % stays in,',
     );
-    expect(text).toContain(', safe up to 78 %. Doubt not yet computed.');
+    expect(text).toContain('; safe up to 78 %. Doubt not yet computed.');
   });
 
   it('says that the span follows while it is searched, and why it does not where the search failed', () => {
