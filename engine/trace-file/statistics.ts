@@ -15,6 +15,12 @@ export function rangeOf(values: Float64Array): { low: number; high: number } {
   return { low, high };
 }
 
+/** A quantity at so many rows, or at enough of them evenly. */
+export function sampled(n: number, at: (i: number) => number): Float64Array {
+  const stride = strideOf(n);
+  return Float64Array.from({ length: Math.max(0, Math.ceil(n / stride)) }, (_, k) => at(k * stride));
+}
+
 /** Steps from row to row, where both are there. */
 export function differences(values: Float64Array): number[] {
   const steps: number[] = [];

@@ -1,7 +1,7 @@
 /** Units of time, distance and speed together: each must make sense, and speed over time must make the distance. */
 import type { TraceRole } from '../circuit/understood.ts';
 import { kmhFromMps } from '../units.ts';
-import { quantile } from './statistics.ts';
+import { quantile, sampled } from './statistics.ts';
 import { sizeOf, unitsOf } from './units.ts';
 import { plain, quantity } from './words.ts';
 
@@ -190,21 +190,18 @@ function against(role: MotionRole, stated: string, unit: MotionUnits['unit'], ra
 
 function rawOf({ time, distance, speed }: MotionColumns): Raw {
   const { t, d, v } = filledRows(speed.values, time?.values, distance?.values);
-  const steps = (values: Float64Array): Float64Array =>
-    values.subarray(1).map((value, i) => value - values[i]!);
-  const means = v.subarray(1).map((value, i) => (value + v[i]!) / 2);
-  const dt = steps(t);
-  const dd = steps(d);
-  const interval = usualStep(dt);
+  const mean = (i: number): number => (v[i]! + v[i - 1]!) / 2;
+  const interval = usual(v.length, (i) => t[i]! - t[i - 1]!);
   const most = time ? USUAL_STEPS * interval : Infinity;
   let [driven, along] = [0, 0];
-  for (let i = 0; i < means.length; i++) {
-    const isUsual = time ? dt[i]! > 0 && dt[i]! < most : true;
-    if (!isUsual || (distance && !(dd[i]! >= 0))) continue;
-    driven += means[i]! * dt[i]!;
-    along += dd[i]!;
+  for (let i = 1; i < v.length; i++) {
+    const dt = t[i]! - t[i - 1]!;
+    const dd = d[i]! - d[i - 1]!;
+    if ((time && !(dt > 0 && dt < most)) || (distance && !(dd >= 0))) continue;
+    driven += mean(i) * dt;
+    along += dd;
   }
-  const crossing = time ? NaN : usualStep(dd.map((step, i) => step / means[i]!));
+  const crossing = time ? NaN : usual(v.length, (i) => (d[i]! - d[i - 1]!) / mean(i));
   return { interval, crossing, top: quantile(v, 0.995), changes: changesOf(v), driven, along };
 }
 
@@ -226,16 +223,16 @@ function filledRows(speed: Float64Array, time?: Float64Array, distance?: Float64
   return { t: t.subarray(0, n), d: d.subarray(0, n), v: v.subarray(0, n) };
 }
 
-const usualStep = (steps: Float64Array): number =>
-  quantile(
-    steps.filter((step) => step > 0 && step < Infinity),
-    0.5,
-  );
+/** The middle one of the steps that go on. */
+function usual(n: number, step: (i: number) => number): number {
+  const rising = sampled(n - 1, (i) => step(i + 1)).filter((value) => value > 0 && value < Infinity);
+  return quantile(rising, 0.5);
+}
 
 function changesOf(speeds: Float64Array): number[] {
   return STRIDES.filter((stride) => stride === 1 || stride * 4 < speeds.length).map((stride) =>
     quantile(
-      speeds.subarray(stride).map((value, i) => Math.abs(value - speeds[i]!)),
+      sampled(speeds.length - stride, (i) => Math.abs(speeds[i + stride]! - speeds[i]!)),
       0.98,
     ),
   );
