@@ -1,4 +1,5 @@
 /** Dotted keys into a scenario, and what the schema says about the field they name. */
+import * as v from 'valibot';
 import type { FieldInfo } from './field.ts';
 import { scenarioSchema } from './schema.ts';
 
@@ -68,6 +69,12 @@ export function isLeaf(key: string): boolean {
   let at = schemaAt(key);
   while (at?.wrapped) at = at.wrapped;
   return at !== undefined && ['number', 'boolean', 'string', 'picklist', 'literal'].includes(at.type ?? '');
+}
+
+/** What the field at a key expects instead of a value, or null when the value will do. */
+export function misfit(key: string, value: unknown): string | null {
+  const checked = v.safeParse(schemaAt(key) as v.GenericSchema, value);
+  return checked.success ? null : checked.issues[0].message;
 }
 
 /** What a list of unlike items, such as the phases, says of one name: the first kind of item that has it. */

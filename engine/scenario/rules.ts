@@ -1,7 +1,7 @@
 /** What no single field can tell: values that must agree with each other. */
 import * as v from 'valibot';
 import { brakeSchema } from './brake-schema.ts';
-import { isLeaf, layOver, valueAt } from './keys.ts';
+import { isLeaf, layOver, misfit, valueAt } from './keys.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
 
@@ -91,6 +91,8 @@ function gapProblems(
 /** Keys that a phase may change from there on. */
 const PHASE_KEYS = /^(conditions|blanking_pct|driver)\.|^car\.(brake_balance_front|fuel_kg)$/;
 
+const NOT_FOR_PHASES = 'a key of conditions, blanking_pct or driver, car.brake_balance_front or car.fuel_kg';
+
 function phaseProblems({ stint }: Scenario): Problem[] {
   const found: Problem[] = [];
   const open = stint.phases.filter((phase) => phase.kind !== 'stand' && phase.laps === null);
@@ -109,14 +111,8 @@ function phaseProblems({ stint }: Scenario): Problem[] {
     const key = `stint.phases.${i}`;
     if (phase.kind !== 'stand') found.push(...gapProblems(key, phase));
     for (const [name, value] of Object.entries(phase.set ?? {})) {
-      if (!PHASE_KEYS.test(name) || !isLeaf(name))
-        found.push(
-          problem(
-            `${key}.set.${name}`,
-            value,
-            'a key of conditions, blanking_pct or driver, car.brake_balance_front or car.fuel_kg',
-          ),
-        );
+      const expected = PHASE_KEYS.test(name) && isLeaf(name) ? misfit(name, value) : NOT_FOR_PHASES;
+      if (expected) found.push(problem(`${key}.set.${name}`, value, expected));
     }
   });
   return found;
