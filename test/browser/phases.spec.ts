@@ -45,7 +45,7 @@ test('a stop, tape, rain, traffic and a driver are laid out by keyboard alone', 
 
   await row(/^2 Push/).press('Enter');
   await choose('seconds');
-  await type('Share of the lap in traffic', '50');
+  await type('Share of the lap', '50');
   await expect(row(/^2/)).toHaveText(/Push, the remaining 18\slaps, 0\.8\ss behind for half the lap/);
   await type('Laps', '9');
   await expect(page.locator('[data-phase="1"] strong')).toHaveText(/Push, 9\slaps/);
@@ -57,8 +57,8 @@ test('a stop, tape, rain, traffic and a driver are laid out by keyboard alone', 
   await type('Standing', '38');
   await check('Tape, front');
   await type('New tape, front', '40');
-  await check('Fuel on board');
-  await type('New fuel on board', '60');
+  await check('Fuel');
+  await type('New fuel', '60');
   await check('Driver');
   await editor.getByLabel('New driver').focus();
   await page.keyboard.type('Early');
@@ -210,7 +210,7 @@ for (const [width, height] of [
     const { row, press, check, choose, editor } = await openPhases(page);
     await row(/^2 Push/).press('Enter');
     await choose('seconds');
-    for (const name of ['Ambient', 'Track', 'Brake balance', 'Tape, front', 'Tape, rear']) await check(name);
+    for (const name of ['Ambient', 'Track', 'Balance', 'Tape, front', 'Tape, rear']) await check(name);
     const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(beyond).toBeLessThanOrEqual(0);
     const inside = await editor.evaluate((section) => {

@@ -9,8 +9,8 @@ const NAMES: Record<string, string> = {
   'blanking_pct.rear': 'Tape, rear',
   'conditions.ambient_C': 'Ambient',
   'conditions.wet': 'Track',
-  'car.brake_balance_front': 'Brake balance',
-  'car.fuel_kg': 'Fuel on board',
+  'car.brake_balance_front': 'Balance',
+  'car.fuel_kg': 'Fuel',
   driver: 'Driver',
 };
 
