@@ -12,6 +12,13 @@ const GROUPED = {
   ',': /^[+-]?\d{1,3}((\.\d{3})+,\d+|(\.\d{3}){2,}|(['’\u00A0\u202F]\d{3})+(,\d+)?)$/,
 };
 
+/** A number with its unit behind it. */
+const WITH_UNIT =
+  /^(.*\d)\s*(km\/h|kmh|kph|mph|m\/s|kn|kts?|s|sec|ms|m|km|ft|mi|g|m\/s²|m\/s2|bar|psi|kpa|mpa|%|°)$/i;
+
+/** The unit behind a number; empty where there is none. */
+export const unitBehind = (cell: string): string => WITH_UNIT.exec(cell.trim())?.[2] ?? '';
+
 const NOTHING =
   /^(nan|na|n\/a|#n\/a|n\.a\.|null|nil|none|[-–—_*?.]+|[+-]?inf(inity)?|[+-]?∞|[+-]?1[.,]#\w+|#\w+[!?/]*\w*[!?]?|no data)$/i;
 
@@ -45,7 +52,8 @@ function pointNumber(text: string, cell: string, decimal: Decimal): number {
 }
 
 function oddNumber(cell: string, decimal: Decimal): number {
-  const text = cell.trim().replace(/^[−–]/, '-');
+  const bare = WITH_UNIT.exec(cell.trim())?.[1]?.trim() ?? cell.trim();
+  const text = bare.replace(/^[−–]/, '-');
   if (GROUPED[decimal].test(text)) {
     return Number(text.replace(decimal === '.' ? /[,'’\s]/g : /[.'’\s]/g, '').replace(',', '.'));
   }

@@ -1,5 +1,5 @@
 /** Names and units of the columns, from the rows above the numbers. */
-import { isValue } from './cell.ts';
+import { isValue, unitBehind } from './cell.ts';
 import type { Format } from './cut-rows.ts';
 import { usualWidth } from './guess-format.ts';
 import { roleNamed } from './role-names.ts';
@@ -65,7 +65,10 @@ export function headerOf(rows: readonly string[][], { decimal }: Format): Header
   const names = named.at === undefined ? undefined : rows[named.at];
   const columns = Array.from({ length: filledWidth(rows, start, width, names) }, (_, i) => {
     const split = splitName(names?.[i] ?? '');
-    return { name: split.name || `column ${i + 1}`, unit: unitCell(named.units?.[i] ?? '') || split.unit };
+    return {
+      name: split.name || `column ${i + 1}`,
+      unit: unitCell(named.units?.[i] ?? '') || split.unit || unitInCells(rows.slice(start), i),
+    };
   });
   return {
     names: columns.map(({ name }) => name),
@@ -74,6 +77,14 @@ export function headerOf(rows: readonly string[][], { decimal }: Format): Header
     firstData: first >= 0 && names ? after + first : start,
     repeated: new Set([names, named.units].filter((row) => row !== undefined).map(rowText)),
   };
+}
+
+/** The unit that every cell of a column carries behind its number. */
+function unitInCells(rows: readonly string[][], i: number): string {
+  const unit = unitBehind(rows[0]?.[i] ?? '');
+  return unit !== '' && rows.every((row) => (row[i] ?? '').trim() === '' || unitBehind(row[i]!) === unit)
+    ? unit
+    : '';
 }
 
 /** Columns that hold anything: a delimiter at the end of each line makes none. */

@@ -24,7 +24,7 @@ const NAMES: readonly [TraceRole, readonly RegExp[]][] = [
     'speed',
     [
       /^(speed|velocity|vel|v|spd|geschwindigkeit|geschw|vitesse|velocidad|velocita|veloc|tempo fahrzeug)$/,
-      /^(car|vehicle|veh|ground|corrected|corr|true|fahrzeug|auto|road)? ?(speed|velocity|vel|v|spd|geschwindigkeit|geschw)( (car|veh|vehicle|ground|x|over ground|corr|true))?$|^(v ?car|v ?veh|sog|vitesse (voiture|vehicule)|velocita (vettura|auto|veicolo)|velocidad (coche|vehiculo))$/,
+      /^(car|vehicle|veh|ground|corrected|corr|true|fahrzeug|auto|road)? ?(speed|velocity|vel|v|spd|geschwindigkeit|geschw)( (car|veh|vehicle|ground|x|over ground|corr|true))?$|^(v ?(car|veh|fahrzeug|fzg)|sog|vitesse (voiture|vehicule)|velocita (vettura|auto|veicolo)|velocidad (coche|vehiculo))$/,
       /^(gps|gnss|v ?gps)( (speed|velocity|vel|v|spd|geschwindigkeit|geschw))?$|^(speed|vel|velocity|v|vitesse|velocidad|velocita|geschwindigkeit) (gps|gnss)$/,
       /^(wheel|rad|roue)? ?(speed|spd|v|geschwindigkeit)( (wheel|fl|fr|rl|rr|f|r|front|rear|avg|mean))?$/,
     ],

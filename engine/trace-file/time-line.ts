@@ -98,8 +98,8 @@ export function timeLine(
           continue;
         } else {
           if (!isNew && t - lowest > NEAR_START_S) faults.push({ at: i, text: backText(i, raw, t) });
+          else restarts.push(n);
           offset = last + interval - t;
-          restarts.push(n);
         }
       }
     }
@@ -128,7 +128,7 @@ export function timeLine(
     faults,
     mended: [
       wrapped.n > 0
-        ? `${name} starts again ${count(wrapped.n, 'time')} after ${quantity(wrapped.at_s, 's', wrapped.at_s % 1 ? 3 : 0)}: read as a counter that wraps`
+        ? `${name} starts again ${wrapped.n === 1 ? 'once' : `${wrapped.n} times`} after ${quantity(wrapped.at_s, 's', wrapped.at_s % 1 ? 3 : 0)}: read as a counter that wraps`
         : '',
       left.twice.sentence((rows) => `${count(rows, 'row')} with the time of the row before left out`),
       left.late.sentence((rows) => `${count(rows, 'row')} earlier than the row before left out`),

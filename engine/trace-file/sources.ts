@@ -1,0 +1,44 @@
+/** What a file holds before it is understood, and which units it states. */
+import type { TraceChoices } from '../circuit/understood.ts';
+import type { GuessedFormat } from './guess-format.ts';
+import type { Header } from './header.ts';
+import type { Columns } from './read-columns.ts';
+import type { Roles } from './roles.ts';
+import { unitNamed, unitsOf } from './units.ts';
+
+export interface Sources {
+  format: GuessedFormat;
+  header: Header;
+  columns: Columns;
+  roles: Roles;
+  choices: TraceChoices;
+}
+
+/** What the file states, as a unit of the column's role; empty where it states none. */
+export function statedUnit({ header, columns, roles }: Sources, i: number): string {
+  const role = roles[i];
+  if (!role || columns.kinds[i] === 'clock' || columns.kinds[i] === 'date-time') return '';
+  return unitNamed(role, header.units[i]!) ?? '';
+}
+
+/** A unit that is none of its role's is a problem for the columns that a lap needs. */
+export function foreignUnits(sources: Sources): string[] {
+  const { header, roles, choices, columns } = sources;
+  return header.names.flatMap((name, i) => {
+    const role = roles[i];
+    if (role !== 'speed' && role !== 'time' && role !== 'distance') return [];
+    const isClear =
+      header.units[i] === '' || choices.units?.[i] || statedUnit(sources, i) || columns.kinds[i] !== 'number';
+    return isClear
+      ? []
+      : [`column ${name}: expected a unit of ${unitsOf(role).join(', ')}, got '${header.units[i]}'`];
+  });
+}
+
+export function chosenUnit({ roles, choices, columns }: Sources, i: number): string | undefined {
+  const role = roles[i];
+  const chosen = choices.units?.[i];
+  if (!role || chosen === undefined || columns.kinds[i] === 'clock' || columns.kinds[i] === 'date-time')
+    return undefined;
+  return unitNamed(role, chosen);
+}
