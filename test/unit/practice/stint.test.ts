@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import type { Changes } from '../../../engine/scenario/override.ts';
-import { celsius } from '../../../engine/units.ts';
-import { changed, corner, driven, held, settled, withPhases } from '../../support/stints.ts';
+import { celsius, kelvin } from '../../../engine/units.ts';
+import { changed, corner, driven, held, settled } from '../../support/stints.ts';
 
 const base = driven(defaultScenario());
 const front = settled(base, 'front');
@@ -41,10 +41,14 @@ describe('tape on the front under a held trace (common practice, no source)', ()
   );
   const at = (pct: number): number => peaks[pct / 5]!;
 
-  it('costs under 25 K for the first quarter and under 80 K for the first half', () => {
-    expectWithin(at(25), [0, 25]);
-    expectWithin(at(50), [0, 80]);
-  });
+  it.each([
+    [0, 25, [5, 20]],
+    [25, 50, [20, 50]],
+    [50, 75, [50, 110]],
+    [75, 100, [100, 250]],
+  ] as const)('costs from %i to %i percent %j K', (from, to, range) =>
+    expectWithin(at(to) - at(from), range),
+  );
 
   it('costs 80 to 330 K in all', () => expectWithin(at(100), [80, 330]));
 
@@ -57,8 +61,6 @@ describe('tape on the front under a held trace (common practice, no source)', ()
   it('costs more by the quarter the further it goes', () => {
     const quarters = [at(25), at(50) - at(25), at(75) - at(50), at(100) - at(75)];
     expect(quarters).toEqual([...quarters].sort((a, b) => a - b));
-    expectWithin(quarters[2]!, [50, 110]);
-    expectWithin(quarters[3]!, [100, 250]);
   });
 });
 
@@ -84,32 +86,31 @@ describe('the day and the air (common practice, no source)', () => {
   it('a wet track lowers the face peak by 60 to 250 K, and the lap mean as well', () => {
     const wet = drivenLap({ 'conditions.wet': true });
     expectWithin(front.faceMax_K - wet.faceMax_K, [60, 250]);
-    expect(wet.faceMean_K).toBeLessThan(front.faceMean_K);
+    expect(wet.faceMean_K).toBeLessThan(front.faceMean_K - 30);
+  });
+
+  it('wet grip alone is not enough: with no spray and no margin the lap mean rises', () => {
+    const gripOnly = drivenLap({
+      'conditions.wet': true,
+      'conditions.spray_g_per_m3': 0,
+      'driver.grip_share_braking_wet': defaultScenario().driver.grip_share_braking_dry,
+    });
+    expect(front.faceMax_K - gripOnly.faceMax_K).toBeLessThan(60);
+    expect(gripOnly.faceMean_K).toBeGreaterThan(front.faceMean_K);
   });
 });
 
 describe('behind another car (common practice, no source)', () => {
-  it('8 m nose to tail cost 15 to 90 K, half a second 15 to 40', () => {
-    expectWithin(drivenLap({ 'traffic.gap_m': 8 }).faceMax_K - front.faceMax_K, [15, 90]);
+  it('half a second costs 15 to 40 K, 8 m nose to tail 25 to 80', () => {
     expectWithin(drivenLap({ 'traffic.gap_s': 0.5 }).faceMax_K - front.faceMax_K, [15, 40]);
+    expectWithin(drivenLap({ 'traffic.gap_m': 8 }).faceMax_K - front.faceMax_K, [25, 80]);
   });
 
-  it('most of it is gone two laps after clear air', () => {
-    const phases = (gap_m: number | null) =>
-      withPhases(
-        [
-          { kind: 'out', laps: 1 },
-          { kind: 'push', laps: 10, gap_m },
-          { kind: 'push', laps: 4 },
-        ],
-        15,
-      );
-    const excess = (lap: number): number => {
-      const [behind, clear] = [8, null].map((gap) => corner(driven(phases(gap)), 'front').laps[lap - 1]!);
-      return behind!.faceMax_K - clear!.faceMax_K;
-    };
-    expect(excess(11)).toBeGreaterThan(20);
-    expect(excess(13)).toBeLessThan(excess(11) / 2);
+  it('the tow is part of it: the car arrives faster, and is hotter than by the wake alone', () => {
+    const towed = driven(changed({ 'traffic.gap_m': 8 }));
+    expect(towed.topSpeed_mps).toBeGreaterThan(base.topSpeed_mps + 1);
+    expect(settled(towed, 'front').faceMax_K).toBeGreaterThan(heldPeak({ 'traffic.gap_m': 8 }) + 10);
+    expect(heldPeak({ 'traffic.gap_m': 8 })).toBeGreaterThan(front.faceMax_K + 10);
   });
 });
 
@@ -118,10 +119,26 @@ describe('the car (common practice, no source)', () => {
     expectWithin(drivenLap({ 'car.fuel_kg': 115 }).faceMax_K - front.faceMax_K, [8, 20]);
   });
 
-  it('two points of balance to the front move the front up and the rear down', () => {
-    const forward = { 'car.brake_balance_front': 0.66 };
-    expectWithin(drivenLap(forward).faceMax_K - front.faceMax_K, [10, 25]);
-    expectWithin(rear.faceMax_K - drivenLap(forward, 'rear').faceMax_K, [10, 32]);
+  it('two points of balance to the front heat the front by 10 to 25 K', () => {
+    expectWithin(drivenLap({ 'car.brake_balance_front': 0.66 }).faceMax_K - front.faceMax_K, [10, 25]);
+  });
+
+  // Practice says 10 to 25 K. Two points of the rear's 36 are 5.6 % of its heat, and of its rise over ambient, 521 K, if nothing
+  // else moves: 29 K. A rear that hot cannot answer by less; the figure belongs to rears of 450 °C or below.
+  it('and cool the rear by at least 10 K, as much as its share of the heat falls', () => {
+    const { brake_balance_front: balance } = defaultScenario().car;
+    const fall_K =
+      rear.faceMax_K - drivenLap({ 'car.brake_balance_front': balance + 0.02 }, 'rear').faceMax_K;
+    const inProportion_K =
+      (0.02 / (1 - balance)) * (rear.faceMax_K - kelvin(defaultScenario().conditions.ambient_C));
+    expectWithin(fall_K, [10, 32]);
+    expectWithin(fall_K / inProportion_K, [0.9, 1.02]);
+  });
+
+  it('in the rain, where the rear is cooler, by 10 to 25 K', () => {
+    const wet = { 'conditions.wet': true };
+    const forward = drivenLap({ ...wet, 'car.brake_balance_front': 0.66 }, 'rear').faceMax_K;
+    expectWithin(drivenLap(wet, 'rear').faceMax_K - forward, [10, 25]);
   });
 });
 
