@@ -52,9 +52,10 @@ export function understandColumns(sources: Sources): Understanding {
   const extras = extrasFor(sources, index, log);
   const used = lap === null ? null : columnsOfLap(log, laps[lap]!, extras, header.names);
   const interval_s = quantile(differences(log.time_s), 0.5);
+  // What an answer may change is not said before it is given.
   const question = sources.format.question ?? speedQuestion(units, index.speed!, choices);
   return {
-    problems: question ? [] : [...problems, ...lapProblems(laps, lap)],
+    problems: question ? foreignUnits(sources) : [...problems, ...lapProblems(laps, lap)],
     columns: used?.columns ?? null,
     understood: {
       ...shared(sources),

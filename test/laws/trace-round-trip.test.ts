@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readTrace } from '../../engine/circuit/read-trace.ts';
+import { readTrace } from '../../engine/trace-file/read-trace.ts';
 import type { SpeedProfile } from '../../engine/circuit/speed-profile.ts';
 import { checkScenario } from '../../engine/scenario/parse.ts';
 import { tracePart } from '../../engine/scenario/trace-part.ts';
@@ -39,9 +39,9 @@ function logOf({ time_s, speed_mps, slope }: SpeedProfile, seed: number): string
 }
 
 function withLog(scenario: Scenario, text: string): Scenario {
-  const reading = readTrace(text);
-  if (!reading.ok) throw new Error(reading.problems.join('\n'));
-  const checked = checkScenario({ ...scenario, trace: tracePart('noisy lap', reading.columns) });
+  const { columns, problems } = readTrace(text);
+  if (!columns) throw new Error(problems.join('\n'));
+  const checked = checkScenario({ ...scenario, trace: tracePart('noisy lap', columns) });
   if (!checked.ok) throw new Error('refused');
   return checked.scenario;
 }
