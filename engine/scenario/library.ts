@@ -10,6 +10,7 @@ import gentle from '../../scenarios/drivers/gentle.json' with { type: 'json' };
 import lateHard from '../../scenarios/drivers/late-hard.json' with { type: 'json' };
 import ownDriver from '../../scenarios/drivers/own.json' with { type: 'json' };
 import clubEvening from '../../scenarios/stints/club-evening.json' with { type: 'json' };
+import hour from '../../scenarios/stints/hour.json' with { type: 'json' };
 import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'json' };
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
@@ -27,7 +28,7 @@ export interface Entry {
 const carFiles = [heavy, light];
 const circuitFiles = [sorrelby, long, slow];
 const driverFiles = [ownDriver, earlySoft, gentle, lateHard];
-const stintFiles = [twenty, restart, nightRain, clubEvening];
+const stintFiles = [twenty, restart, hour, nightRain, clubEvening];
 
 export const cars: readonly Entry[] = carFiles;
 export const circuits: readonly Entry[] = circuitFiles;

@@ -6,12 +6,13 @@ import { changed, corner, driven, withPhases } from '../support/stints.ts';
 
 /** A run may be this much hotter than another and still count as equal [K] */
 const EQUAL_K = 0.05;
+const alone = { gap_m: null, gap_s: null, pull_out_kmh: null };
 type LapPhase = Exclude<Phase, { kind: 'stand' }>;
 
 /** The same stint with every lap behind a car ahead in one way. */
 function behind(scenario: Scenario, traffic: Partial<LapPhase>): Scenario {
   const phases = scenario.stint.phases.map((phase) =>
-    phase.kind === 'stand' ? phase : { ...phase, ...traffic },
+    phase.kind === 'stand' ? phase : { ...phase, ...alone, ...traffic },
   );
   return withPhases(phases, scenario.stint.laps, scenario);
 }
