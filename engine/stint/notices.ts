@@ -1,6 +1,7 @@
 /** What a reader of the result must know: limits passed, ranges left, numbers that went wrong. Nothing is thrown in a run. */
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
+import { measuredLap } from './measured-lap.ts';
 import { FAULT_K } from './pulls.ts';
 import type { CornerResult, Notice, Pull } from './result.ts';
 
@@ -15,6 +16,7 @@ export function noticesOf(
   pulls: Pull[],
 ): Notice[] {
   const found: Notice[] = pulls.filter(({ calls }) => calls !== 'nothing').map(pullNotice);
+  found.push(...unusedChannels(scenario));
   corners.forEach((corner, i) => {
     const { brake } = models[i]!.corner;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
@@ -64,4 +66,18 @@ function pullNotice({ axle, hotter, by_K, lap, calls }: Pull): Notice {
   const fault = calls === 'fault' ? `; more than ${FAULT_K} K apart is a fault` : '';
   const parted = `${hotter} runs ${Math.round(by_K)} K hotter than ${other} on lap ${lap}`;
   return { kind: 'pull', text: `${axle}: ${parted}; unequal brakes pull the car${fault}` };
+}
+
+/** Logged channels that say something else than the speed does, and so were left out. */
+function unusedChannels({ trace }: StintModel['scenario']): Notice[] {
+  if (!trace) return [];
+  const { used } = measuredLap(trace);
+  const logged = trace.brake_front_bar ?? trace.brake_rear_bar;
+  const of = (text: string): Notice => ({ kind: 'trace', text: `trace: ${text}` });
+  return [
+    ...(logged && !used.pressure ? [of('brake pressure does not go with slowing down and is not used')] : []),
+    ...(trace.accel_g && !used.accel && !used.pressure
+      ? [of('the acceleration does not go with the speed and is not used; check its unit and sign')]
+      : []),
+  ];
 }

@@ -121,6 +121,26 @@ describe('a trace without pressure', () => {
   });
 });
 
+describe('a channel that is not this lap’s', () => {
+  const [late, plain] = [time_s.map((t) => (isOn(t - 5) ? 50 * BAR : 0)), driven(lap({}))];
+
+  it.each([
+    ['pressure', { brakeFront_Pa: late }, /pressure .* not used/],
+    ['acceleration', { accel_mps2: time_s.map((t) => -accelAt(t)) }, /acceleration .* not used/],
+  ])('is left out and named: %s', (_, columns, says) => {
+    const result = driven(lap(columns));
+    expect(result.brakeEnergyPerLap_J).toBe(plain.brakeEnergyPerLap_J);
+    expect(result.notices.filter(({ kind }) => kind === 'trace').map(({ text }) => says.test(text))).toEqual([
+      true,
+    ]);
+  });
+
+  it('is not named where it serves', () => {
+    const right = driven(lap({ brakeFront_Pa: line(50, 30), accel_mps2: time_s.map(accelAt) }));
+    expect(right.notices.filter(({ kind }) => kind === 'trace')).toEqual([]);
+  });
+});
+
 describe('a hill', () => {
   const HEIGHT_M = 20;
   const SLIP = defaultScenario().car.braking_slip;
