@@ -4,6 +4,8 @@ import type { MotionLog, Span } from './motion-log.ts';
 
 export interface CutLap extends Span {
   lap: number;
+  /** Its last row is the next one's first. */
+  isClosed: boolean;
 }
 
 export interface LapMarks {
@@ -58,12 +60,12 @@ function inOrder(log: MotionLog, starts: readonly number[]): CutLap[] {
   const bounds = [...new Set([0, ...starts, n])].filter((at) => at <= n).sort((a, b) => a - b);
   return bounds
     .slice(1)
-    .map((end, i) => ({ lap: i + 1, from: bounds[i]!, to: closing(log, end) }))
+    .map((end, i) => {
+      const isClosed = end < n && !log.restarts.includes(end);
+      return { lap: i + 1, from: bounds[i]!, to: isClosed ? end + 1 : end, isClosed };
+    })
     .filter(({ from, to }) => to - from >= LEAST_ROWS);
 }
-
-const closing = (log: MotionLog, end: number): number =>
-  end < log.kept.length && !log.restarts.includes(end) ? end + 1 : end;
 
 function byNumbers(log: MotionLog, lapNumbers: Float64Array): CutLap[] {
   const numbers = Float64Array.from(log.kept, (row) => lapNumbers[row]!);
@@ -72,7 +74,8 @@ function byNumbers(log: MotionLog, lapNumbers: Float64Array): CutLap[] {
   for (let i = 1; i < numbers.length; i++) {
     if (numbers[i] !== numbers[i - 1] && !Number.isNaN(numbers[i]! + numbers[i - 1]!)) changes.push(i);
   }
-  const rest = numbers[0]!;
+  const first = numbers.filter((number) => number === numbers[0]).length;
+  const rest = first * 2 > numbers.length ? numbers[0] : numbers[changes[0] ?? 0];
   const set = numbers.filter((number) => number !== rest).length;
   const isMarker = new Set(numbers).size === 2 && changes.length > 1 && set < MARKER_SHARE * numbers.length;
   if (isMarker)

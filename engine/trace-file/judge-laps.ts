@@ -136,11 +136,12 @@ function disagreement(log: MotionLog, lap: Span): string[] {
   ];
 }
 
-/** Index of the fastest lap without a problem. */
+/** Index of the fastest lap without a problem. One that is not closed lacks a row's time: that is no merit. */
 export function fastest(laps: readonly JudgedLap[]): number | null {
+  const time = ({ duration_s, from, to, isClosed }: JudgedLap): number =>
+    isClosed ? duration_s : (duration_s * (to - from)) / (to - from - 1);
   return laps.reduce<number | null>(
-    (best, { problem, duration_s }, i) =>
-      problem === '' && (best === null || duration_s < laps[best]!.duration_s) ? i : best,
+    (best, lap, i) => (lap.problem === '' && (best === null || time(lap) < time(laps[best]!)) ? i : best),
     null,
   );
 }
