@@ -196,6 +196,18 @@ test('the shipped stints read well in the list', async ({ page }) => {
   const { row } = await openPhases(page);
   await expect(row(/^3 Push, 4\slaps, 11\s°C/)).toBeVisible();
   await expect(row(/^4 Push, the remaining 6\slaps, wet/)).toBeVisible();
+
+  await page.getByLabel('Stint', { exact: true }).selectOption('hour');
+  await expect(
+    row(/^4 Stop\s75\ss, tape front 60 to 40\s%, 60\skg fuel, driver Early and soft/),
+  ).toBeVisible();
+  await expect(row(/^6 Push, 4\slaps, 0\.6\ss behind, out of line above 190\skm\/h/)).toBeVisible();
+  await expect(row(/^8 Push, the remaining 3\slaps/)).toBeVisible();
+  const chart = page.getByRole('img', { name: /counted laps|stays between|not judged/ }).first();
+  await expect(chart).toContainText(/stop 75\ss, tape 40\s%/);
+  await form(page, 'table');
+  await expect(page.getByRole('table')).toContainText(/Stop\s75\ss before this lap: tape front 60 to 40\s%/);
+  await expect(page.getByRole('row', { name: /^20 7 safety car/ })).toBeVisible();
 });
 
 for (const [width, height] of [

@@ -66,17 +66,24 @@ function namesInWeather(names: string[], isWet: boolean, isPlanned: boolean): st
   return isPlanned ? [...wet, ...names] : [...wet, 'wet'];
 }
 
+/** The longest name that fits, or the shortest where no more than half of it stands out. */
 function fitting(names: string[], { left, right, counted }: PhaseLink): string {
-  return names.find((name) => textWidth(name, 14, counted) <= right - left + 4) ?? '';
+  const width = (name: string): number => textWidth(name, 14, counted);
+  const shortest = names.toSorted((a, b) => width(a) - width(b))[0] ?? '';
+  const fits = names.find((name) => width(name) <= right - left + 4);
+  return fits ?? (width(shortest) <= 2 * (right - left) ? shortest : '');
 }
 
 /** A short name may stand out over its link, but not into the next name: counted laps keep theirs. */
 function withoutCrowding(links: PhaseLink[]): PhaseLink[] {
-  const rank = ({ isEdited, counted }: PhaseLink): number => 2 * Number(isEdited) + Number(counted);
+  const fits = ({ text, left, right, counted }: PhaseLink): boolean =>
+    textWidth(text, 14, counted) <= right - left + 4;
+  const rank = (link: PhaseLink): number =>
+    4 * Number(link.isEdited) + 2 * Number(link.counted) + Number(fits(link));
   const named = links
     .filter(({ text }) => text !== '')
     .map((link) => ({ link, x: (link.left + link.right) / 2, width: textWidth(link.text, 14, link.counted) }))
     .sort((a, b) => rank(b.link) - rank(a.link));
-  const kept = new Set(keepApart(named, 3).map(({ link }) => link));
+  const kept = new Set(keepApart(named, 5).map(({ link }) => link));
   return links.map((link) => (kept.has(link) ? link : { ...link, text: '' }));
 }

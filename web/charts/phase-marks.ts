@@ -48,7 +48,12 @@ export function phaseMarks(
     const free = boxes.find(isFree);
     if (free) kept = [...others, free];
   };
-  for (const each of wanted) place(placesOf(each).slice(-2));
+  for (const each of wanted) {
+    const short = placesOf(each).slice(-2);
+    const nextAfter = Math.min(...wanted.map(({ at }) => at).filter((at) => at > each.at));
+    const room = nextAfter - each.at - APART_PX;
+    place(short[0] && short[0].width + ASIDE_PX <= room ? short : short.reverse());
+  }
   for (const each of wanted) {
     const short = kept.find(({ mark }) => mark.at === each.at);
     if (short) place(placesOf(each), short);

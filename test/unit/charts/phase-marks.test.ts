@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Phase } from '../../../engine/index.ts';
+import type { LapKind, Phase } from '../../../engine/index.ts';
 import { driverChanges, shippedStint } from '../../../engine/scenario/library.ts';
 import { phaseChain } from '../../../web/charts/phase-chain.ts';
 import { isMarked, phaseMarks } from '../../../web/charts/phase-marks.ts';
@@ -69,6 +69,24 @@ describe('the marks between phases', () => {
     expect(marks.find(({ isEdited }) => isEdited)?.text).toMatch(/^wet/);
   });
 
+  it('make room for a boundary soon after a stop', () => {
+    const close = phasePlan({
+      ...base,
+      stint: {
+        ...base.stint,
+        laps: 20,
+        phases: phases.with(4, { kind: 'out', laps: 1, set: { 'conditions.ambient_C': 21 } }),
+      },
+    });
+    const x = scaleAt(1000);
+    const texts = phaseMarks(x, close, null, [40, 998]).map(({ text }) => plain(text));
+    expect(texts.sort()).toEqual([
+      expect.stringMatching(/^21 °C/),
+      expect.stringMatching(/^stop/),
+      expect.stringMatching(/^wet/),
+    ]);
+  });
+
   it('leave a plain stop at the end to the foot of the chart', () => {
     expect(plan.filter((each) => isMarked(each, plan)).map(({ index }) => index)).toEqual([3, 5]);
   });
@@ -95,6 +113,28 @@ describe('the chain of planned phases', () => {
     expect(edited).toHaveLength(1);
     expect(edited[0]?.left).toBeCloseTo(x.stands[0]?.left ?? 0);
     expect(edited[0]?.right).toBeCloseTo(x.stands[0]?.right ?? 0);
+  });
+
+  it('lets a short name stand out over a short phase where the others leave room', () => {
+    const slow: Phase[] = [
+      { kind: 'out', laps: 1 },
+      { kind: 'push', laps: 7 },
+      { kind: 'safety', laps: 2 },
+      { kind: 'push', laps: 1 },
+      { kind: 'push', laps: 1 },
+      { kind: 'in', laps: 1 },
+    ];
+    const planned = phasePlan({ ...base, stint: { ...base.stint, phases: slow, laps: 13 } });
+    const kinds = slow.flatMap(({ kind, laps }) => new Array<LapKind>(Number(laps)).fill(kind as LapKind));
+    const { laps, clock } = sampleResult({ kinds, samplesPerLap: 20 });
+    const x = lapScale(laps, clock.time_s.at(-1) ?? 0, lapFrame(280));
+    const names = phaseChain(x, planned).filter(({ text }) => text !== '');
+    expect(names.map(({ text }) => text)).toContain('safety');
+    const ends = names.map(({ left, right, text, counted }) => {
+      const [middle, half] = [(left + right) / 2, textWidth(text, 14, counted) / 2];
+      return [middle - half, middle + half];
+    });
+    ends.forEach(([, right], i) => expect(right).toBeLessThanOrEqual(ends[i + 1]?.[0] ?? Infinity));
   });
 
   it('knows a restart from the laps of a stint without a plan', () => {
