@@ -1,7 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
+import { openQuestion, wrongUnit } from './traces.ts';
 
 const shipped = fileURLToPath(new URL('../../scenarios/traces/sorrelby-heavy.csv', import.meta.url));
 const text = readFileSync(shipped, 'utf8');
@@ -9,7 +11,7 @@ const text = readFileSync(shipped, 'utf8');
 test('a good trace is shown as understood, then the stint runs on it', async ({ page }) => {
   await openSheet(page);
   await page.getByLabel('Open a speed trace').setInputFiles(shipped);
-  await expect(page.getByText(/Understood as \d+ rows over 1:\d\d\.\d min and\s+5\d\d\d m/)).toBeVisible();
+  await expect(page.getByText(/Understood as \d+ rows over 1:\d\d\.\d min and\s+5\d\d\d\sm/)).toBeVisible();
   await expect(page.getByRole('columnheader', { name: /Speed, km\/h.*used as speed/ })).toBeVisible();
   await expect(page.getByRole('group', { name: 'First rows of the file' }).getByRole('row')).toHaveCount(13);
   await page.getByRole('button', { name: 'Run the stint on this trace' }).click();
@@ -56,4 +58,47 @@ test('a bad trace is refused by row and column and changes nothing', async ({ pa
   await expect(page.locator('.hash')).toHaveText(hash ?? '');
   await page.getByRole('button', { name: 'Close' }).click();
   await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
+for (const [width, height] of [
+  [320, 700],
+  [390, 844],
+  [1024, 768],
+  [1360, 800],
+] as const) {
+  test(`at ${width} pixels the reader keeps to the page and axe finds nothing`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await openSheet(page);
+    const opener = page.getByLabel('Open a speed trace');
+    const inOrder = async (): Promise<void> => {
+      const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(beyond).toBeLessThanOrEqual(0);
+      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    };
+    await opener.setInputFiles({
+      name: 'open.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(openQuestion()),
+    });
+    await expect(page.getByRole('group', { name: /one number or two/ })).toBeVisible();
+    await inOrder();
+    await opener.setInputFiles({ name: 'laps.csv', mimeType: 'text/csv', buffer: Buffer.from(wrongUnit()) });
+    await page.getByLabel('Laps by').selectOption({ label: 'times that I give' });
+    await expect(page.getByRole('slider', { name: 'Moment in the file' })).toBeVisible();
+    await page.getByLabel(/^Lap starts since/).fill('never');
+    await page.getByLabel(/^Lap starts since/).blur();
+    await expect(page.getByRole('alert').filter({ hasText: 'never' })).toBeVisible();
+    await inOrder();
+  });
+}
+
+test('a file above 50 MB is refused before it is read', async ({ page }) => {
+  await openSheet(page);
+  const transfer = await page.evaluateHandle(() => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([new Uint8Array(50_000_001)], 'huge.csv'));
+    return carried;
+  });
+  await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
+  await expect(page.getByRole('alert')).toHaveText('file: expected at most 50 MB, got 51 MB');
 });
