@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { checkScenario } from '../../../engine/scenario/parse.ts';
+import { checkScenario, parseScenario } from '../../../engine/scenario/parse.ts';
 import { problemLine } from '../../../engine/scenario/problem.ts';
 import type { Phase } from '../../../engine/scenario/schema.ts';
 import type { StintResult } from '../../../engine/stint/result.ts';
+import { textOf } from '../../support/tree.ts';
 import { changed, corner, driven, withPhases } from '../../support/stints.ts';
 
 type Set = NonNullable<Phase['set']>;
@@ -121,6 +122,23 @@ describe('the laps of the result', () => {
       [2, 'in'],
     ]);
     expect(result.laps.at(-1)!.phase).toBe(1);
+  });
+});
+
+describe('the phases that the README shows', () => {
+  it('are a stint that can be driven', () => {
+    const [, json = ''] = /```json\n(.*?)```/s.exec(textOf('README.md')) ?? [];
+    const parsed = parseScenario(JSON.parse(json));
+    if (!parsed.ok) throw new Error(parsed.problems.map(problemLine).join('\n'));
+    expect(driven(parsed.scenario).phases.map(({ changed }) => changed)).toEqual([
+      [],
+      ['gap'],
+      ['gap'],
+      ['blanking_pct', 'fuel_kg', 'driver'],
+      [],
+      [],
+      ['wet'],
+    ]);
   });
 });
 
