@@ -2,7 +2,7 @@
 const LAP_M = 4200;
 const TAU = 2 * Math.PI;
 
-export interface LogWanted {
+interface LogWanted {
   rows: number;
   step_s: number;
   header: readonly string[];
@@ -11,7 +11,7 @@ export interface LogWanted {
   cells: (row: LogRow) => readonly (number | string)[];
 }
 
-export interface LogRow {
+interface LogRow {
   time_s: number;
   speed_mps: number;
   /** Since the start of the file, and since the line. */
@@ -21,7 +21,7 @@ export interface LogRow {
 }
 
 /** A car on a round course with four slow corners, lap after lap. */
-export function log({ rows, step_s, header, delimiter = ',', cells }: LogWanted): string {
+function log({ rows, step_s, header, delimiter = ',', cells }: LogWanted): string {
   const lines = [...header];
   let distance_m = 0;
   for (let i = 0; i < rows; i++) {
