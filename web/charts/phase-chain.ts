@@ -74,12 +74,12 @@ function fitting(names: string[], { left, right, counted }: PhaseLink): string {
   return fits ?? (width(shortest) <= 2 * (right - left) ? shortest : '');
 }
 
-/** A short name may stand out over its link, but not into the next name: counted laps keep theirs. */
+/** A name may stand out over its link, but not into the next name: one that fits and counted laps keep theirs. */
 function withoutCrowding(links: PhaseLink[]): PhaseLink[] {
   const fits = ({ text, left, right, counted }: PhaseLink): boolean =>
     textWidth(text, 14, counted) <= right - left + 4;
   const rank = (link: PhaseLink): number =>
-    4 * Number(link.isEdited) + 2 * Number(link.counted) + Number(fits(link));
+    4 * Number(link.isEdited) + 2 * Number(fits(link)) + Number(link.counted);
   const named = links
     .filter(({ text }) => text !== '')
     .map((link) => ({ link, x: (link.left + link.right) / 2, width: textWidth(link.text, 14, link.counted) }))

@@ -49,14 +49,15 @@ export function phaseMarks(
     if (free) kept = [...others, free];
   };
   for (const each of wanted) {
-    const short = placesOf(each).slice(-2);
+    const short = placesOf(each, textsOf(each.planned).slice(-1));
     const nextAfter = Math.min(...wanted.map(({ at }) => at).filter((at) => at > each.at));
-    const room = nextAfter - each.at - APART_PX;
-    place(short[0] && short[0].width + ASIDE_PX <= room ? short : short.reverse());
+    const hasRoom = (short[0]?.width ?? 0) + ASIDE_PX + APART_PX <= nextAfter - each.at;
+    // a stop may be named before its boundary as well as after
+    place(hasRoom || !isStand(each.planned.phase) ? short : short.reverse());
   }
   for (const each of wanted) {
     const short = kept.find(({ mark }) => mark.at === each.at);
-    if (short) place(placesOf(each), short);
+    if (short) place(placesOf(each, textsOf(each.planned)), short);
   }
   return kept.map(({ mark }) => mark);
 }
@@ -77,16 +78,20 @@ interface Placed {
 const rankOf = ({ isEdited, planned }: Wanted): number =>
   2 * Number(isEdited) + Number(isStand(planned.phase));
 
-/** Every text on either side of its boundary, the longest first. */
-function placesOf({ planned, isEdited, at }: Wanted): Placed[] {
-  return textsOf(planned).flatMap((text) => {
+/**
+ * Every text on either side of its boundary, the best place first. What a lap phase changes holds after its boundary:
+ * there a short text says it better than a long one before.
+ */
+function placesOf({ planned, isEdited, at }: Wanted, texts: string[]): Placed[] {
+  const placed = (anchor: 'start' | 'end', text: string): Placed => {
     const width = textWidth(text, 14, isEdited);
-    return (['start', 'end'] as const).map((anchor) => {
-      const side = anchor === 'start' ? 1 : -1;
-      const mark = { at, x: at + side * ASIDE_PX, anchor, isEdited, text };
-      return { mark, x: mark.x + (side * width) / 2, width };
-    });
-  });
+    const side = anchor === 'start' ? 1 : -1;
+    const mark = { at, x: at + side * ASIDE_PX, anchor, isEdited, text };
+    return { mark, x: mark.x + (side * width) / 2, width };
+  };
+  return isStand(planned.phase)
+    ? texts.flatMap((text) => [placed('start', text), placed('end', text)])
+    : [...texts.map((text) => placed('start', text)), ...texts.map((text) => placed('end', text))];
 }
 
 /** "stop 45 s, tape 40 %, driver", then ever shorter. */

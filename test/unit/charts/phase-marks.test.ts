@@ -69,6 +69,13 @@ describe('the marks between phases', () => {
     expect(marks.find(({ isEdited }) => isEdited)?.text).toMatch(/^wet/);
   });
 
+  it('say what holds from a boundary on after it, if only in short', () => {
+    for (const width of [560, 640, 800, 1000]) {
+      const wet = marksAt(width).find(({ text }) => text.startsWith('wet'));
+      expect(wet?.anchor).toBe('start');
+    }
+  });
+
   it('make room for a boundary soon after a stop', () => {
     const close = phasePlan({
       ...base,
