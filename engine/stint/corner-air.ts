@@ -23,7 +23,7 @@ export interface CornerAirRequest {
 
 /** Map of a corner in a leg; made again only when brake, tape, day, gap or cooling correction changed. */
 export const cornerAir: (request: CornerAirRequest) => ConductanceMap = memo(
-  64,
+  256,
   ({ corner, scenario: s, gap }: CornerAirRequest) => [
     corner.brake,
     blankingAt(s, corner.axle, corner.side),
