@@ -4,13 +4,14 @@ import type { TraceColumns } from '../circuit/trace.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { GRAVITY_MPS2, mpsFromKmh, PA_PER_BAR } from '../units.ts';
 import { memo } from './memo.ts';
+import { traceNumber } from './trace-number.ts';
 
 type Trace = NonNullable<Scenario['trace']>;
 
 /** Made again only when the trace changed. */
 export const measuredLap = memo(
   4,
-  (trace: Trace) => [trace],
+  (trace: Trace) => [traceNumber(trace)],
   (trace) => cleanTrace(columnsOf(trace)),
 );
 

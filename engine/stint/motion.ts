@@ -13,6 +13,7 @@ import { gapAt, type Gap } from './legs.ts';
 import { measuredLap } from './measured-lap.ts';
 import { memo } from './memo.ts';
 import type { Axle, LapKind } from './result.ts';
+import { traceNumber } from './trace-number.ts';
 
 /** Density of the air at which a car's power is rated. Source: U.S. Standard Atmosphere, 1976, sea level [kg/m³] */
 const RATED_DENSITY = 1.225;
@@ -50,7 +51,8 @@ export interface LapEnds {
 /** All that a lap's speed and heat depend on; for the memories of whatever is made from a lap. */
 export function motionKey({ kind, scenario: s, gap, mass_kg, ends }: MotionRequest): unknown[] {
   const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
-  return [kind, s.car, s.driver, s.circuit.segments, s.trace, s.conditions, gap, mass_kg, ends, paces];
+  const trace = s.trace && traceNumber(s.trace);
+  return [kind, s.car, s.driver, s.circuit.segments, trace, s.conditions, gap, mass_kg, ends, paces];
 }
 
 /** Lap of a circuit or of a measured trace; made again only when something it depends on changed. */
