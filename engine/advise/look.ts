@@ -43,7 +43,7 @@ export function looksAt(scenario: Scenario, options: CompileOptions): Sight[] {
 }
 
 function lapOfChange({ scenario, passages }: StintModel, { corner }: CornerModel): number | null {
-  const keys = blankingKeys(scenario, corner);
+  const keys = [`blanking_pct.${corner.axle}`, ...blankingKeys(scenario, corner)];
   const phase = scenario.stint.phases.findIndex(({ set = {} }) => keys.some((key) => key in set));
   const next = phase < 0 ? undefined : passages.find(({ leg, kind }) => leg >= phase && kind !== 'stand');
   return next && next.kind !== 'stand' ? next.lap : null;

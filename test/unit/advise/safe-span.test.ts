@@ -222,6 +222,16 @@ describe('a stint whose tape comes off at a stop', () => {
     expect(before(high + 0.2)).toContain(false);
   });
 
+  it('is the same for a side that had a blanking of its own: the stop sets both', () => {
+    const apart = changed({ 'blanking_pct.front_left': 58, 'blanking_pct.front_right': 59 }, phases(0));
+    const [left, whole] = [spanOf(apart, { axle: 'front', side: 'left' }), spanOf(phases(0))];
+    expect(left.before).toEqual(whole.before);
+    const later = (scenario: Scenario, at: At): unknown =>
+      summary(scenario, at).laps.at(-1)!.faceMax_K.toFixed(0);
+    const both = changed({ 'blanking_pct.front': 58 }, phases(0));
+    expect(later(apart, { axle: 'front', side: 'left' })).toBe(later(both, front));
+  });
+
   it('has one span over all laps where the later blanking holds', () => {
     expect(spanOf(phases(58))).toMatchObject({
       before: null,
