@@ -74,6 +74,9 @@ export function kindOf(cell: string, decimal: Decimal): CellKind | null {
 export const isValue = (cell: string, decimal: Decimal): boolean =>
   kindOf(cell, decimal) !== 'text' || isDate(cell);
 
+/** 'Lap 3' counts, whatever it is called. */
+const numberBehind = (cell: string): number => Number(/^\D{1,16}(\d{1,6})$/.exec(cell.trim())?.[1] ?? NaN);
+
 /** Clocks and date-times are in seconds. */
 export function valueOf(cell: string, kind: CellKind, decimal: Decimal): number {
   switch (kind) {
@@ -84,6 +87,6 @@ export function valueOf(cell: string, kind: CellKind, decimal: Decimal): number 
     case 'date-time':
       return dateSeconds(cell);
     case 'text':
-      return NaN;
+      return numberBehind(cell);
   }
 }

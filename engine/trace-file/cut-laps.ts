@@ -1,6 +1,7 @@
 /** Where laps start: by a column, by the distance that returns, by times a person gave, or nowhere. */
 import type { LapsBy } from '../circuit/understood.ts';
 import type { MotionLog, Span } from './motion-log.ts';
+import { count } from './words.ts';
 
 export interface CutLap extends Span {
   lap: number;
@@ -11,6 +12,7 @@ export interface CutLap extends Span {
 export interface LapMarks {
   lapsBy: LapsBy;
   laps: CutLap[];
+  mended: string[];
 }
 
 export interface LapSources {
@@ -27,6 +29,17 @@ const LEAST_ROWS = 3;
 const MARKER_SHARE = 0.05;
 
 export function cutLaps(log: MotionLog, sources: LapSources): LapMarks {
+  const { lapsBy, laps } = piecesOf(log, sources);
+  const whole = laps.filter(({ from, to }) => to - from >= LEAST_ROWS);
+  const scraps = laps.length - whole.length;
+  return {
+    lapsBy,
+    laps: whole,
+    mended: scraps > 0 ? [`${count(scraps, 'piece')} of under ${LEAST_ROWS} rows left out`] : [],
+  };
+}
+
+function piecesOf(log: MotionLog, sources: LapSources): { lapsBy: LapsBy; laps: CutLap[] } {
   const { lapNumbers, resets, lapsBy, lapStarts_s } = sources;
   const way =
     lapsBy ??
@@ -58,13 +71,10 @@ function rowAt({ time_s }: MotionLog, start_s: number): number {
 function inOrder(log: MotionLog, starts: readonly number[]): CutLap[] {
   const n = log.kept.length;
   const bounds = [...new Set([0, ...starts, n])].filter((at) => at <= n).sort((a, b) => a - b);
-  return bounds
-    .slice(1)
-    .map((end, i) => {
-      const isClosed = end < n && !log.restarts.includes(end);
-      return { lap: i + 1, from: bounds[i]!, to: isClosed ? end + 1 : end, isClosed };
-    })
-    .filter(({ from, to }) => to - from >= LEAST_ROWS);
+  return bounds.slice(1).map((end, i) => {
+    const isClosed = end < n && !log.restarts.includes(end);
+    return { lap: i + 1, from: bounds[i]!, to: isClosed ? end + 1 : end, isClosed };
+  });
 }
 
 function byNumbers(log: MotionLog, lapNumbers: Float64Array): CutLap[] {

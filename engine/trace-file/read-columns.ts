@@ -23,6 +23,8 @@ export interface Columns {
   /** Row of the file of each row of numbers; the first line is 1. */
   rowNumbers: Uint32Array;
   firstRows: string[][];
+  /** The first cell of each column of text that is no number; empty elsewhere. */
+  texts: string[];
   mended: string[];
 }
 
@@ -84,6 +86,7 @@ export function readColumns(
   const rows = new Rows(width, roomFor(text, width));
   const bad: BadCell[][] = kinds.map(() => []);
   const firstRows: string[][] = [];
+  const words = kinds.map(() => '');
   const left = { repeated: new Tally(), text: new Tally(), long: new Tally(), short: new Tally() };
   const { decimal } = format;
   let fileRow = 0;
@@ -99,7 +102,8 @@ export function readColumns(
       const kind = kinds[i]!;
       const value = kind === 'number' ? numberOf(cell, decimal) : valueOf(cell, kind, decimal);
       rows.values[i]![at] = value;
-      if (value === value) numbers += 1;
+      if (kind === 'text' && words[i] === '' && Number.isNaN(numberOf(cell, decimal))) words[i] = cell.trim();
+      if (value === value && kind !== 'text') numbers += 1;
       else if (kind !== 'text' && !isNothing(cell)) texts += 1;
       else if (cell.trim() !== '') said += 1;
     }
@@ -155,6 +159,7 @@ export function readColumns(
     bad,
     rowNumbers: rows.rowNumbers.slice(0, rows.length),
     firstRows,
+    texts: words,
     mended: [
       left.repeated.sentence((n) => `${count(n, 'repeated header')} left out`),
       left.text.sentence((n) => `${count(n, 'row')} without numbers left out`),

@@ -13,6 +13,8 @@ import { count, plain, quantity, Tally } from './words.ts';
 const MOST_KMH = 400;
 /** A sensor at rest may show a little less than nothing [km/h] */
 const REST_KMH = -5;
+/** From faster than this a car does not stand in the next row: a nothing there is a drop-out, and no hard stop [km/h] */
+const DRIVING_KMH = 100;
 
 export interface MotionSources {
   columns: Columns;
@@ -95,11 +97,17 @@ function checkedSpeed({ columns, names, index, units }: MotionSources) {
   const faults: Fault[] = [];
   const held = new Tally();
   const blank = new Tally();
+  const dropped = new Tally();
+  const driving_mps = mpsFromKmh(DRIVING_KMH);
+  let last_mps = 0;
   const bad = new Set(columns.bad[at]!.map((cell) => cell.at));
   const speed_mps = columns.values[at]!.map((value, i) => {
     const v = value * size;
     if (Number.isNaN(v)) {
       if (!bad.has(i)) blank.note(columns.rowNumbers[i]!);
+    } else if (v <= 0 && v >= rest_mps && last_mps > driving_mps) {
+      dropped.note(columns.rowNumbers[i]!);
+      return NaN;
     } else if (v < rest_mps || v > most_mps) {
       const got =
         unit === 'km/h'
@@ -111,12 +119,14 @@ function checkedSpeed({ columns, names, index, units }: MotionSources) {
       });
     } else if (v < 0) {
       held.note(columns.rowNumbers[i]!);
+      last_mps = 0;
       return 0;
-    }
+    } else last_mps = v;
     return v;
   });
   const mended = [
     blank.sentence((n) => `${count(n, 'row')} without a speed left out`),
+    dropped.sentence((n) => `${count(n, 'row')} without a speed while driving, 0 or less, left out`),
     held.sentence((n) => `${count(n, 'speed')} just below nothing taken as nothing`),
   ].filter((sentence) => sentence !== '');
   return { speed_mps, faults, mended };

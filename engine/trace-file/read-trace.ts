@@ -12,6 +12,18 @@ import { listed } from './words.ts';
 
 const NO_TABLE = 'file: expected rows of numbers, cells parted by comma, semicolon, tab, bar or spaces';
 
+const BOTH_MARKS =
+  'file: some of its numbers have a decimal point and some a decimal comma; only one can be read';
+
+/** Structured text and web pages. */
+const NO_ROWS = /^\s*(\{\s*["'\n]|\[\s*\{|<[a-z!?])/i;
+
+const MOST_HEADER_LINES = 20;
+
+/** Points and commas between digits in the same lines, line after line. */
+const hasBothMarks = ({ head }: Sample): boolean =>
+  head.filter((line) => /\d\.\d/.test(line) && /\d,\d/.test(line)).length > MOST_HEADER_LINES;
+
 const refused = (problem: string): TraceReading => ({ problems: [problem], understood: null, columns: null });
 
 /**
@@ -25,9 +37,11 @@ export function readTrace(
 ): TraceReading {
   const clean = text.replace(/^\uFEFF/, '');
   if (clean.trim() === '') return refused('file: it is empty');
+  if (NO_ROWS.test(clean))
+    return refused('file: it is no table of rows; export it from the logger as text (CSV) first');
   const sample = sampleOf(clean);
   const { format, problems } = formatFor(sample, choices);
-  if (!format) return refused(NO_TABLE);
+  if (!format) return refused(hasBothMarks(sample) ? BOTH_MARKS : NO_TABLE);
   const rowsOf = (lines: readonly string[]): string[][] =>
     cutRows(lines.join('\n'), format).filter((row) => row.some((cell) => cell.trim() !== ''));
   const head = rowsOf(sample.head);

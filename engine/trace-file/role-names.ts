@@ -6,7 +6,7 @@ const NAMES: readonly [TraceRole, readonly RegExp[]][] = [
   [
     'time',
     [
-      /^(elapsed|log|logger|session|run|recording|relative|rel|abs|absolute|running|total)? ?(time|t|zeit|temps|tiempo|tempo)( stamp| elapsed| abs| rel| s)?$/,
+      /^(unix|epoch|posix|elapsed|log|logger|session|run|recording|relative|rel|abs|absolute|running|total)? ?(time|t|zeit|temps|tiempo|tempo)( stamp| elapsed| abs| rel| relative?| s)?$/,
       /^(seconds|secs?|timestamp|zeitstempel|laufzeit|messzeit|date ?time|clock|uhrzeit|heure|hora|ora|chrono|datum zeit)$/,
       /^(gps|utc|local|system|world)? ?(time|clock|zeit)( of day| utc| local)?$/,
       /^(lap|runden|sample)? ?(time|zeit)$|^temps (au )?tour$|^tiempo (de )?vuelta$|^tempo (sul )?giro$/,
@@ -25,7 +25,7 @@ const NAMES: readonly [TraceRole, readonly RegExp[]][] = [
     [
       /^(speed|velocity|vel|v|spd|geschwindigkeit|geschw|vitesse|velocidad|velocita|veloc|tempo fahrzeug)$/,
       /^(car|vehicle|veh|ground|corrected|corr|true|fahrzeug|auto|road)? ?(speed|velocity|vel|v|spd|geschwindigkeit|geschw)( (car|veh|vehicle|ground|x|over ground|corr|true))?$|^(v ?(car|veh|fahrzeug|fzg)|sog|vitesse (voiture|vehicule)|velocita (vettura|auto|veicolo)|velocidad (coche|vehiculo))$/,
-      /^(gps|gnss|v ?gps)( (speed|velocity|vel|v|spd|geschwindigkeit|geschw))?$|^(speed|vel|velocity|v|vitesse|velocidad|velocita|geschwindigkeit) (gps|gnss)$/,
+      /^(gps|gnss|v ?gps)( (speed|velocity|vel|v|spd|geschwindigkeit|geschw))?$|^(speed|vel|velocity|v|vitesse|velocidad|velocita|geschwindigkeit|geschw) (gps|gnss)$/,
       /^(wheel|rad|roue)? ?(speed|spd|v|geschwindigkeit)( (wheel|fl|fr|rl|rr|f|r|front|rear|avg|mean))?$/,
     ],
   ],

@@ -9,6 +9,8 @@ export type Roles = readonly (TraceRole | null)[];
 
 /** Ranks of names from which a column of times must be seen to rise: 'lap time' may be one number a lap. */
 const DOUBTFUL_RANK = 3;
+/** A column without a number gives way to every other. */
+const LAST_RANK = 10;
 /** Share of rows in which a time or a distance rises. */
 const RISING = 0.5;
 /** Share of rows in which it may fall: at the end of a lap, or where a receiver wanders. */
@@ -37,12 +39,12 @@ function byName(header: Header, { kinds, values }: Columns): { i: number; role: 
   return header.names
     .flatMap((name, i) => {
       const named = roleNamed(name);
-      if (!named || kinds[i] === 'text') return [];
+      if (!named) return [];
       const { low, high } = rangeOf(values[i]!);
       const isDoubtful = named.role === 'time' && named.rank >= DOUBTFUL_RANK && !rises(values[i]!);
-      return Number.isNaN(low) || isDoubtful || (named.role === 'time' && low === high)
-        ? []
-        : [{ i, ...named }];
+      const isEmpty = Number.isNaN(low) || (kinds[i] === 'text' && named.role !== 'lap');
+      if (isEmpty) return [{ i, role: named.role, rank: named.rank + LAST_RANK }];
+      return isDoubtful || (named.role === 'time' && low === high) ? [] : [{ i, ...named }];
     })
     .sort((a, b) => a.rank - b.rank);
 }

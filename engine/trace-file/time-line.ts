@@ -54,12 +54,14 @@ export function timeLine(
   isFilled: (i: number) => boolean,
   startsAnew: (i: number, before: number) => boolean,
 ): TimeLine {
-  const { lowest, highest, interval } = spanOf(seconds, isFilled);
+  const { lowest, highest, interval, isBackwards, first } = spanOf(seconds, isFilled);
   const wraps = wrapsFor(unit_s).filter((wrap) => highest < wrap && wrap > 8 * interval);
   const kept = new Uint32Array(seconds.length);
   const time_s = new Float64Array(seconds.length);
   const restarts: number[] = [];
-  const faults: Fault[] = [];
+  const faults: Fault[] = isBackwards
+    ? [{ at: first, text: `column ${name}: it runs backwards; put the rows in the order of time` }]
+    : [];
   const left = { twice: new Tally(), late: new Tally(), ahead: new Tally(), blank: new Tally() };
   const wrapped = { n: 0, at_s: 0 };
   const step = Math.max(WRAP_STEP_S, WRAP_INTERVALS * interval);
@@ -97,6 +99,7 @@ export function timeLine(
           left.late.note(rowNumbers[i]!);
           continue;
         } else {
+          if (isBackwards) continue;
           if (!isNew && t - lowest > NEAR_START_S) faults.push({ at: i, text: backText(i, raw, t) });
           else restarts.push(n);
           offset = last + interval - t;
@@ -142,17 +145,23 @@ function spanOf(seconds: Float64Array, isFilled: (i: number) => boolean) {
   let lowest = Infinity;
   let highest = -Infinity;
   let last = NaN;
+  let first = -1;
+  let ups = 0;
+  let downs = 0;
   const steps = new Float64Array(seconds.length);
   for (let i = 0; i < seconds.length; i++) {
     const t = seconds[i]!;
     steps[i] = NaN;
     if (Number.isNaN(t) || !isFilled(i)) continue;
     if (t > last) steps[i] = t - last;
+    if (t > last) ups += 1;
+    if (t < last) downs += 1;
+    if (first < 0) first = i;
     if (t < lowest) lowest = t;
     if (t > highest) highest = t;
     last = t;
   }
-  return { lowest, highest, interval: quantile(steps, 0.5) };
+  return { lowest, highest, first, isBackwards: downs > ups, interval: quantile(steps, 0.5) };
 }
 
 const wrapsFor = (unit_s: number): number[] =>

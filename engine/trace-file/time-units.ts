@@ -160,15 +160,18 @@ function reasons(
     const why = column.stated ? against(role, column.stated, unit, raw) : '';
     found[role] = column.stated
       ? `stated ${column.stated}, but ${why}: read as ${unit[role]}`
-      : `no unit given: ${role === 'speed' && isOpen ? 'more than one fits' : `read as ${unit[role]}${evidence(role, columns)}`}`;
+      : `no unit given: ${role === 'speed' && isOpen ? 'more than one fits' : `read as ${unit[role]}${evidence(role, columns, topKmh(raw, unit.speed!))}`}`;
   }
   return found;
 }
 
 /** What speaks for a unit that nobody stated. */
-function evidence(role: MotionRole, { time, distance }: MotionColumns): string {
+function evidence(role: MotionRole, { time, distance }: MotionColumns, top_kmh: number): string {
   if (time && distance) return ', so that speed over time makes the distance';
-  return role === 'speed' ? ', which alone fits its highest' : '';
+  if (role !== 'speed') return '';
+  return isWithin(top_kmh, LIKELY_KMH)
+    ? ', which alone fits its highest'
+    : ', though its highest is no lap’s';
 }
 
 /** What speaks against the stated unit of one column, the others as read. */

@@ -24,24 +24,34 @@ export function understandColumns(sources: Sources): Understanding {
   const { header, columns, roles } = sources;
   const index: Partial<Record<TraceRole, number>> = {};
   roles.forEach((role, i) => {
-    if (role) index[role] ??= i;
+    if (role && !isEmpty(columns, i, role)) index[role] ??= i;
   });
+  const isMoving = index.speed !== undefined && (index.time ?? index.distance) !== undefined;
+  const empty = emptyColumns(sources);
   const problems = [
     ...missingRoles(header, roles),
-    ...emptyColumns(header, columns, index),
+    ...(isMoving ? [] : empty.map(({ text }) => `column ${text}`)),
     ...foreignUnits(sources),
   ];
-  const isMoving = index.speed !== undefined && (index.time ?? index.distance) !== undefined;
-  if (!isMoving || emptyColumns(header, columns, index).length > 0) return only(sources, problems);
+  if (!isMoving) return only(sources, problems);
 
   const units = unitsFor(sources, index);
   const motion = readMotion({ columns, names: header.names, index, units });
   const { log } = motion;
-  if (log.kept.length < 2)
-    return only(sources, [...problems, 'rows: none has a speed and a time or distance']);
+  if (log.kept.length < 2) {
+    const why = log.faults.map(({ text }) => text);
+    return only(sources, [
+      ...problems,
+      ...(why.length > 0 ? why : ['rows: none has a speed and a time or distance']),
+    ]);
+  }
   const lapNumbers = index.lap === undefined ? null : columns.values[index.lap]!;
   const { choices } = sources;
-  const { lapsBy, laps: cut } = cutLaps(log, {
+  const {
+    lapsBy,
+    laps: cut,
+    mended: pieces,
+  } = cutLaps(log, {
     lapNumbers,
     resets: motion.resets,
     lapsBy: choices.lapsBy,
@@ -73,6 +83,8 @@ export function understandColumns(sources: Sources): Understanding {
         lap === null ? interval_s : laps[lap]!.duration_s / (laps[lap]!.to - laps[lap]!.from - 1),
       mended: [
         ...columns.mended,
+        ...empty.map(({ text }) => `${text}; not used`),
+        ...pieces,
         ...mendedMotion(motion, sources, index),
         ...extras.flatMap(({ mended }) => mended),
         ...(used?.mended ?? []),
@@ -100,15 +112,18 @@ function missingRoles({ names, isNamed }: Header, roles: Roles): string[] {
   return missing;
 }
 
-function emptyColumns(
-  { names }: Header,
-  { values }: Columns,
-  index: Partial<Record<TraceRole, number>>,
-): string[] {
-  const needed = [index.speed, index.time ?? index.distance].filter((at) => at !== undefined);
-  return needed
-    .filter((at) => Number.isNaN(rangeOf(values[at]!).low))
-    .map((at) => `column ${names[at]}: there is not one number in it`);
+function isEmpty({ values, kinds }: Columns, i: number, role: TraceRole): boolean {
+  return Number.isNaN(rangeOf(values[i]!).low) || (kinds[i] === 'text' && role !== 'lap');
+}
+
+/** Columns whose name promises what their cells do not hold. */
+function emptyColumns({ header, columns, roles }: Sources): { text: string }[] {
+  return header.names.flatMap((name, i) => {
+    const role = roles[i];
+    if (!role || !isEmpty(columns, i, role)) return [];
+    const got = columns.texts[i] ? `'${columns.texts[i].slice(0, 40)}'` : 'nothing';
+    return [{ text: `${name}: expected numbers, got ${got}` }];
+  });
 }
 
 function unitsFor(sources: Sources, index: Partial<Record<TraceRole, number>>): MotionUnits {

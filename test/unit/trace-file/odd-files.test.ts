@@ -112,6 +112,24 @@ const READABLE: Record<string, Readable> = {
   'numbers-with-units.csv': { format: ',.', roles: ['time s', 'speed km/h'] },
   'blank-lines.csv': { format: ',.', roles: ['time s', 'speed km/h'] },
   'thousands-marked.csv': { format: ';,', roles: ['time s', 'distance m', 'speed km/h'] },
+  'date-and-time-in-spaces.txt': { format: ' .', roles: ['none', 'time hh:mm:ss', 'speed km/h'] },
+  'twelve-hour-clock.csv': { format: ',.', roles: ['time hh:mm:ss', 'speed km/h'] },
+  'days-of-a-spreadsheet.csv': {
+    format: ',.',
+    roles: ['time d', 'speed km/h'],
+    reasons: ['no unit given: read as d'],
+  },
+  'time-spike.csv': {
+    format: ',.',
+    roles: ['time s', 'speed km/h'],
+    rows: 139,
+    mended: ['1 row far ahead of the rows around left out (row 42)'],
+  },
+  'thousands-that-are-no-numbers.csv': {
+    format: ';.',
+    roles: ['time s', 'distance m', 'speed km/h'],
+    mended: ["Distance: expected numbers, got '1,006'; not used"],
+  },
   'acceleration-backwards.csv': {
     format: ',.',
     roles: [
@@ -168,6 +186,12 @@ const REFUSED: Record<string, string[]> = {
   'gap.csv': ['nothing for 3.3 s from 4.9 s'],
   'text-in-a-cell.csv': ["row 41, column Speed: expected a number, got 'fast'"],
   'speed-of-no-car.csv': ['row 41, column Speed: expected 0 to 400 km/h, got 655.35 km/h'],
+  'minus-one-while-driving.csv': ['nothing for 2.0 s from 3.0 s'],
+  'runs-backwards.csv': ['column Time: it runs backwards; put the rows in the order of time'],
+  'both-decimal-marks.csv': [
+    'file: some of its numbers have a decimal point and some a decimal comma; only one can be read',
+  ],
+  'web-page.html': ['file: it is no table of rows; export it from the logger as text (CSV) first'],
   'time-jumps-back.csv': ['row 73, column Time: it jumps back from 6.9 s to 3.5 s after the first row'],
 };
 

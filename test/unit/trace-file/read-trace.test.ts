@@ -169,7 +169,10 @@ describe('a bad file', () => {
   });
 
   it('of other kinds is refused in a sentence', () => {
-    for (const text of ['hello', '{"a": 1}', '1\n2\n3\n4\n5\n6']) {
+    expect(problems('{"a": 1}')).toEqual([
+      'file: it is no table of rows; export it from the logger as text (CSV) first',
+    ]);
+    for (const text of ['hello', '1\n2\n3\n4\n5\n6']) {
       expect(problems(text)[0]).toMatch(/^file: expected rows of numbers/);
     }
   });
