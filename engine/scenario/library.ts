@@ -15,7 +15,6 @@ import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'jso
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
 import { isTree, layOver } from './keys.ts';
-import type { Changes } from './override.ts';
 import type { Scenario } from './schema.ts';
 
 /** An entry of the library as a list shows it. */
@@ -79,7 +78,10 @@ export function withCircuit(scenario: Scenario, id: string): Scenario {
 }
 
 /** What a phase sets to put another style at the wheel; what a style does not say stays as the scenario's driver has it. */
-export function driverChanges(id: string, { driver }: Scenario = defaultScenario()): Changes {
+export function driverChanges(
+  id: string,
+  { driver }: Scenario = defaultScenario(),
+): Readonly<Record<string, number>> {
   const style = { ...driver, ...entry(driverFiles, id).driver };
   return Object.fromEntries(Object.entries(style).map(([key, value]) => [`driver.${key}`, value]));
 }

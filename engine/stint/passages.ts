@@ -3,7 +3,7 @@ import type { Scenario } from '../scenario/schema.ts';
 import { placeOf } from './braking.ts';
 import type { Day } from './day.ts';
 import { onBoard, type Tank } from './fuel.ts';
-import { lapEnds } from './lap-ends.ts';
+import { lapEnds, type Before } from './lap-ends.ts';
 import type { Leg } from './legs.ts';
 import { memo } from './memo.ts';
 import { motionKey, motionOf, type LapEnds, type MotionRequest } from './motion.ts';
@@ -53,10 +53,12 @@ export function passagesOf(scenario: Scenario, { legs, days, tanks }: Way, scale
   const counts = counter(scenario);
   const passages: Passage[] = [];
   let lap = 0;
+  let before: Before | null = null;
   legs.forEach((leg, index) => {
     if (leg.kind === 'stand') {
       const plan = planStand(leg.duration_s, leg.brakeHeld, scale);
       passages.push({ kind: leg.kind, leg: index, plan, held: leg.brakeHeld });
+      before = { stood: true, end_mps: 0 };
       return;
     }
     const { kind, gap } = leg;
@@ -72,11 +74,13 @@ export function passagesOf(scenario: Scenario, { legs, days, tanks }: Way, scale
     };
     for (let i = 0; i < leg.laps; i++) {
       lap++;
-      const ends = lapEnds(legs, { leg: index, lap: i }, passages.at(-1));
+      const ends = lapEnds(legs, { leg: index, lap: i }, before);
+      const plan = planFor(ends);
+      before = { stood: false, end_mps: plan.endSpeed_mps.at(-1)! };
       passages.push({
         kind,
         leg: index,
-        plan: planFor(ends),
+        plan,
         lap,
         flying: Object.keys(ends).length === 0,
         counted: counts(kind),
