@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { PhaseList } from '../../../web/display/phase-plan.ts';
 import { Session } from '../../../web/state/session.svelte.ts';
 import { added, removed, withLaps, withSet } from '../../../web/state/phase-edits.ts';
 
@@ -25,7 +26,7 @@ describe('phases in the session', () => {
   it('are refused whole, with the reason, and without a complaint anywhere else', () => {
     const session = idle();
     const before = session.scenario;
-    const none = before.stint.phases.reduce((list) => removed(list, 0).list, before.stint);
+    const none = before.stint.phases.reduce<PhaseList>((list) => removed(list, 0).list, before.stint);
     expect(session.changePhases(none, 'all removed').map(({ key }) => key)).toContain('stint.phases');
     const hot = withSet(before.stint, 1, { 'conditions.ambient_C': 295 });
     expect(session.changePhases(hot, 'ambient')).not.toEqual([]);
