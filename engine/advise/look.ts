@@ -65,20 +65,20 @@ function lookAt(model: StintModel, corner: CornerModel): Look {
 export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>) =>
   Math.min(hotMargin_K, coldMargin_K);
 
-/** No blanking beyond this is proposed: fluid, bearing and pad still need air. Common practice, no source [%] */
-const MOST_PROPOSED_PCT = 85;
+/** Beyond this fluid, bearing and pad lack air: proposed only where nothing less holds. Common practice, no source [%] */
+export const MOST_PROPOSED_PCT = 85;
 /** Width of the bracket that is left around the best blanking, in points. */
 const BEST_POINTS = 1;
 
 /** The whole percent with the largest smaller margin: where the hot margin, which falls, meets the cold one, which grows. */
-export function* bestBlanking(look: Look): Search<number> {
+export function* bestBlanking(look: Look, most = MOST_PROPOSED_PCT): Search<number> {
   function* isHotter(blanking_pct: number): Search<boolean> {
     const { verdict } = yield* look(blanking_pct);
     return verdict.hotMargin_K < verdict.coldMargin_K;
   }
   if (yield* isHotter(0)) return 0;
-  if (!(yield* isHotter(MOST_PROPOSED_PCT))) return MOST_PROPOSED_PCT;
-  let [cool, warm] = [0, MOST_PROPOSED_PCT];
+  if (!(yield* isHotter(most))) return most;
+  let [cool, warm] = [0, most];
   while (warm - cool > BEST_POINTS) {
     const middle = Math.round((cool + warm) / 2);
     if (yield* isHotter(middle)) warm = middle;

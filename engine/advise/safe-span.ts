@@ -7,7 +7,7 @@ import type { CompileOptions } from '../stint/compile.ts';
 import { judge, windowOf } from '../stint/judge.ts';
 import type { CornerResult, Verdict, WindowLimits } from '../stint/result.ts';
 
-import { bestBlanking, looksAt, smallerMargin_K, type Look, type Search } from './look.ts';
+import { bestBlanking, looksAt, MOST_PROPOSED_PCT, smallerMargin_K, type Look, type Search } from './look.ts';
 import { remedies } from './remedies.ts';
 import type { NoSpan, Reach, SafeSpan, Spare, SpanBound } from './span.ts';
 
@@ -56,7 +56,8 @@ function* reachOf({ duct, ...brake }: Brake, look: Look): Search<Reach> {
   const window = windowOf({ duct, ...brake });
   const cool = yield* endOf(look, isTooHot, { good: 0, bad: 100 });
   const warm = yield* endOf(look, isTooCold, { good: 100, bad: 0 });
-  const best = yield* spareAt(look, yield* bestBlanking(look), duct.panels_pct);
+  const most = warm.last !== null && warm.last > MOST_PROPOSED_PCT ? 100 : MOST_PROPOSED_PCT;
+  const best = yield* spareAt(look, yield* bestBlanking(look, most), duct.panels_pct);
   if (warm.last === null || cool.last === null || warm.last > cool.last) {
     const swing_K = (yield* look(best.blanking_pct)).verdict.swing_K;
     return { ...nothing, best, proposal: best, none: noSpan(warm.last, cool.last, swing_K, window) };

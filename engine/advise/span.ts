@@ -47,7 +47,7 @@ export interface Reach {
   /** What bounds each end; null where the span goes on to fully open or fully closed. */
   low: SpanBound | null;
   high: SpanBound | null;
-  /** The blanking with the largest smaller margin, at most 85 %; the least bad where there is no span. */
+  /** The blanking with the largest smaller margin, at most 85 % where that holds; the least bad where there is no span. */
   best: Spare | null;
   /** What to fit: a panel inside the span that has enough to spare, else the best blanking. */
   proposal: Spare | null;

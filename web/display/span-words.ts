@@ -61,7 +61,12 @@ export function spanSentence(span: SafeSpan): string {
 }
 
 const fitWords = (spare: Spare | null): string =>
-  spare ? `; fit ${fitted(spare)}, ${kelvins(spare_K(spare))} to spare` : '';
+  spare
+    ? `; fit ${fitted(spare)}, ${kelvins(spare_K(spare))} to spare${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
+    : '';
+
+/** More than this is out of practice: fluid, bearing and pad still need air. Common practice, no source. */
+const PRACTICE_PCT = 85;
 
 /** For the other axle, after its verdict: "; safe from 16 to 78 %", "; safe up to 78 %" */
 export function spanClause({ span_pct, none, before }: SafeSpan): string {

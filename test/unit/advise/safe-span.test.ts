@@ -132,13 +132,27 @@ describe('what is proposed', () => {
   it('is never more than 85 %, although more may be in', () => {
     const cold = changed({
       'conditions.ambient_C': -25,
-      'brakes.front.window.bite_C': 560,
+      'brakes.front.window.bite_C': 430,
       'brakes.front.window.face_peak_C': 900,
       'brakes.front.window.bulk_C': 850,
     });
     const { span_pct, best } = spanOf(cold);
+    expect(span_pct![0]).toBeLessThan(85);
     expect(span_pct![1]).toBeGreaterThan(85);
     expect(best?.blanking_pct).toBe(85);
+  });
+
+  it('is more than 85 % only where nothing less holds', () => {
+    const cold = changed({
+      'conditions.ambient_C': -25,
+      'brakes.front.window.bite_C': 520,
+      'brakes.front.window.face_peak_C': 900,
+      'brakes.front.window.bulk_C': 850,
+    });
+    const { span_pct, proposal } = spanOf(cold);
+    expect(span_pct![0]).toBeGreaterThan(85);
+    expect(proposal!.blanking_pct).toBeGreaterThanOrEqual(span_pct![0]);
+    expect(proposal!.coldMargin_K).toBeGreaterThan(0);
   });
 });
 
