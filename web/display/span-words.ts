@@ -93,7 +93,7 @@ function noSpanSentence({ why, swing_K, width_K, remedies }: NoSpan, best: Spare
 }
 
 /** "50 K too hot and 47 K too cold" */
-export function misses({ hotMargin_K, coldMargin_K }: Margins): string {
+function misses({ hotMargin_K, coldMargin_K }: Margins): string {
   const ways = [
     hotMargin_K < 0 ? `${kelvins(hotMargin_K)} too hot` : '',
     coldMargin_K < 0 ? `${kelvins(coldMargin_K)} too cold` : '',
@@ -102,7 +102,7 @@ export function misses({ hotMargin_K, coldMargin_K }: Margins): string {
 }
 
 /** "braking 10 % softer", "one hose more" */
-export function remedyWords({ key, from, to }: Remedy): string {
+function remedyWords({ key, from, to }: Remedy): string {
   const last = key.split('.').at(-1) ?? '';
   if (last.startsWith('grip_share_braking')) return `braking ${percent(100 * (1 - to / from))} softer`;
   if (last === 'brake_balance_front') return `brake balance at ${decimal(100 * to, 1)}${NBSP}% front`;
@@ -113,7 +113,7 @@ export function remedyWords({ key, from, to }: Remedy): string {
 }
 
 /** What bounds an end: "below, turn 11 starts under bite on lap 5" */
-export function boundWords(where: 'below' | 'above', end: SpanBound | null): string {
+function boundWords(where: 'below' | 'above', end: SpanBound | null): string {
   if (!end) return where === 'below' ? 'fully open is safe' : 'fully closed is safe';
   const { limit, place, lap } = end;
   const what = {
