@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import type { CornerRecord, StintRecord } from '../../engine/stint/summary.ts';
+import type { CornerRecord, StintRecord } from '../../engine/report/summary.ts';
 import { root } from '../support/tree.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'stint-'));
@@ -185,6 +185,16 @@ describe('what is refused ends with 2, one line a problem on stderr, and nothing
       'a trace that is not there',
       ['--trace', 'missing.csv'],
       [/^missing\.csv: expected a trace file that can be read, got /],
+    ],
+    [
+      'a trace with an open question',
+      ['--trace', 'test/fixtures/traces/speed-without-unit.csv'],
+      [/speed-without-unit\.csv: Is the speed in km\/h or mph\? .*\(km\/h or mph, .*the file must say it$/],
+    ],
+    [
+      'a trace with a hole',
+      ['--trace', 'test/fixtures/traces/gap.csv'],
+      [/gap\.csv: nothing for 3\.3\ss from 4\.9\ss$/],
     ],
     ['a file that is not JSON', [file('broken.json', '{')], [/broken\.json: expected JSON, got /]],
     ['a file with a bad value', [file('bad.json', '{"stint":{"laps":0}}')], [/^stint\.laps: expected /]],
