@@ -48,8 +48,15 @@ module.exports = {
     never(
       'physics-does-not-know-the-stint',
       { path: physics },
-      { path: '^engine/(stint|advise|evidence|scenario|index[.]ts)' },
+      { path: '^engine/(stint|advise|report|evidence|scenario|index[.]ts)' },
     ),
+
+    never(
+      'the-stint-knows-neither-advice-nor-reports',
+      { path: '^engine/stint/' },
+      { path: '^engine/(advise|report|shell)/' },
+    ),
+    never('advice-knows-no-reports', { path: '^engine/advise/' }, { path: '^engine/(report|shell)/' }),
 
     never(
       'web-takes-engine-types-and-scenario-values',

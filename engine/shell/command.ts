@@ -14,8 +14,8 @@ import { compile } from '../stint/compile.ts';
 import { run } from '../stint/run.ts';
 import { finished } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
-import { summarise } from '../stint/summary.ts';
-import { stintCsv, stintTable } from '../stint/table.ts';
+import { summarise } from '../report/summary.ts';
+import { stintCsv, stintTable } from '../report/table.ts';
 import { readTrace } from '../trace-file/read-trace.ts';
 import { decodeText } from './decode-text.ts';
 

@@ -1,6 +1,6 @@
 /** Restarts and soaks in the trade's units, as `--json` prints them. Their keys are part of the contract. */
 import { celsius } from '../units.ts';
-import type { Restart, Soak, SoakRise } from './result.ts';
+import type { Restart, Soak, SoakRise } from '../stint/result.ts';
 
 export interface RestartRecord {
   lap: number;

@@ -1,6 +1,6 @@
 /** A result as text: the table a terminal shows, and the columns of a CSV file. */
 import { celsius, kmhFromMps } from '../units.ts';
-import type { CornerResult, StintResult } from './result.ts';
+import type { CornerResult, StintResult } from '../stint/result.ts';
 import { driverLines } from './driver-lines.ts';
 import { spanLine } from './span-line.ts';
 import type { CornerRecord, StintRecord } from './summary.ts';

@@ -2,7 +2,7 @@
 import { spanTogether, type SafeSpan } from '../advise/span.ts';
 import { celsius, kmhFromMps } from '../units.ts';
 import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
-import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from './result.ts';
+import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from '../stint/result.ts';
 
 export interface LapRecord {
   lap: number;
