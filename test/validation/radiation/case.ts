@@ -19,7 +19,8 @@ export const compute: Compute = (rows) =>
     spec.disc.emissivityTrack = EMISSIVITY;
     const start = { disc_K: temperature, pad_K: SURROUNDINGS_K, caliper_K: SURROUNDINGS_K };
     const stepper = createStepper(spec, start, 1);
-    const map = { ...stillMap(), ambient_K: SURROUNDINGS_K };
+    const still = stillMap();
+    const map = { ...still, air_K: still.air_K.map(() => SURROUNDINGS_K) };
     driveLap(stepper, evenSteps(BLINK_S, 1, { at: () => 0, sum: () => 0 }), 0, map, null, 0);
     return { flux: stepper.booked_J[BOOK.radiation]! / (BLINK_S * AREA_M2 * VIEW) };
   });
