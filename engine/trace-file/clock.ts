@@ -50,7 +50,7 @@ export function dateSeconds(cell: string): number {
 }
 
 /** Days of the Gregorian calendar, counted from March so that the leap day comes last. Source: ISO 8601, the calendar's rule. */
-export function daysSince1970(year: number, month: number, day: number): number {
+function daysSince1970(year: number, month: number, day: number): number {
   const y = month <= 2 ? year - 1 : year;
   const fromMarch = (month + 9) % 12;
   const dayOfYear = Math.floor((153 * fromMarch + 2) / 5) + day - 1;

@@ -29,7 +29,7 @@ const BRACKETED = /^(.*?)\s*[([{<]\s*([^)\]}>]*?)\s*[)\]}>]\s*$/;
 const WORDED = /^(.+?)(?:\s+in\s+|\s*[,/|:;]\s*|[_\s-]+)([^_\s]+)$/;
 
 /** 'Speed (km/h)', 'speed_kmh', 'Speed in km/h' and 'Speed, km/h' in their two parts. */
-export function splitName(cell: string): { name: string; unit: string } {
+function splitName(cell: string): { name: string; unit: string } {
   const text = cell.trim().replace(/\s+/g, ' ');
   const bracketed = BRACKETED.exec(text);
   if (bracketed?.[1]) return { name: bracketed[1].trim(), unit: bracketed[2]! };

@@ -92,7 +92,7 @@ function restartsIn({ restarts, time_s }: MotionLog, { from, to }: Span): string
     .map((at) => `the time starts again inside it, after ${quantity(time_s[at]!, 's', 1)}`);
 }
 
-export function holesIn({ time_s }: MotionLog, { from, to }: Span, gap_s: number): string[] {
+function holesIn({ time_s }: MotionLog, { from, to }: Span, gap_s: number): string[] {
   const holes: string[] = [];
   for (let i = from + 1; i < to; i++) {
     const hole_s = time_s[i]! - time_s[i - 1]!;
