@@ -66,7 +66,7 @@ export function duplicated(list: PhaseList, at: number): Edit {
 export function withLaps(list: PhaseList, at: number, laps: number | null): PhaseList {
   const phases = list.phases.map((phase, i): Phase => {
     if (i === at && !isStand(phase)) return { ...phase, laps };
-    return laps === null && isOpen(phase) ? ({ ...phase, laps: lapsOf(list, i) }) : phase;
+    return laps === null && isOpen(phase) ? { ...phase, laps: lapsOf(list, i) } : phase;
   });
   return fitted(list, phases);
 }
@@ -85,7 +85,7 @@ export function withSet(list: PhaseList, at: number, changes: Record<string, Val
   return edited(list, at, (phase) => {
     const set = changed(phase.set ?? {}, changes);
     const { set: _, ...rest } = phase;
-    return (Object.keys(set).length > 0 ? { ...rest, set } : rest);
+    return Object.keys(set).length > 0 ? { ...rest, set } : rest;
   });
 }
 

@@ -47,7 +47,7 @@ describe('the safe span agrees with a sweep of whole runs every half percent, wi
       front,
       'blanking_pct.front',
     ],
-    ['the left of an uneven axle', uneven, { axle: 'front', side: 'left' } as At, 'blanking_pct.front_left'],
+    ['the left of an uneven axle', uneven, { axle: 'front', side: 'left' }, 'blanking_pct.front_left'],
   ])(
     '%s',
     (_, scenario, at, key) => {

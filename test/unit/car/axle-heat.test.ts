@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { axleHeat } from '../../../engine/car/axle-heat.ts';
+import { axleHeat, frontShareAt } from '../../../engine/car/axle-heat.ts';
 
 const heat = {
   force_N: Float64Array.of(10, 20, 20),
@@ -18,6 +18,11 @@ describe('heat by axle', () => {
     heat.power_W.forEach((W, i) =>
       expect(0.6 * front.power_W[i]! + 0.4 * rear.power_W[i]!).toBeCloseTo(W, 9),
     );
+  });
+
+  it('goes to the front by the balance where no line is pressed, and by the ratio of the lines where they are', () => {
+    expect(frontShareAt(0.6, { front: 0, rear: 0 })).toBe(0.6);
+    expect(frontShareAt(0.5, { front: 3, rear: 1 })).toBeCloseTo(0.75, 12);
   });
 
   it('is shared by the balance where both lines are at their means', () => {
