@@ -36,6 +36,7 @@ try {
     row('gap between frames, blanking dragged [ms]', gaps),
     row('the same, ambient, which leaves each span [ms]', hotter),
     row('safe span of both axles, second worker [ms]', await spanTimes(page)),
+    row('a log of 1,000,000 rows read in a worker [ms]', await readTimes(page)),
   ];
   process.stdout.write(`${['measure'.padEnd(46) + '  median   99th    max      n', ...table].join('\n')}\n`);
 } finally {
@@ -43,9 +44,12 @@ try {
   await server.close();
 }
 
+const workerScript = (): string =>
+  readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+
 /** Asks a worker of its own, as the page does, for the default stint at a hundred blankings. */
 async function workerTimes(page: Page): Promise<number[]> {
-  const script = readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+  const script = workerScript();
   const scenarios = Array.from({ length: 100 }, (_, i) =>
     withChanges(defaultScenario(), { 'blanking_pct.front': i }),
   );
@@ -71,7 +75,7 @@ async function workerTimes(page: Page): Promise<number[]> {
 
 /** From the command to search until the spans are there, with the page at rest. */
 async function spanTimes(page: Page): Promise<number[]> {
-  const script = readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+  const script = workerScript();
   const scenarios = Array.from({ length: 12 }, (_, i) =>
     withChanges(defaultScenario(), { 'conditions.ambient_C': 10 + i }),
   );
@@ -91,6 +95,40 @@ async function spanTimes(page: Page): Promise<number[]> {
       return times.slice(2);
     },
     { script, scenarios },
+  );
+}
+
+/** From a file of a million rows to one lap of columns, read three times. */
+async function readTimes(page: Page): Promise<number[]> {
+  return page.evaluate(
+    async ({ script, rows }) => {
+      const lines = ['Time [s],Speed [km/h],Distance [m],Long acc [g]'];
+      for (let i = 0, along_m = 0; i < rows; i++) {
+        const speed_mps = 50 + 20 * Math.sin(along_m / 150);
+        along_m += speed_mps / 100;
+        const cells = [i / 100, speed_mps * 3.6, along_m % 5000, Math.cos(along_m / 150) / 2];
+        lines.push(cells.map((value) => value.toFixed(3)).join(','));
+      }
+      const value = new File([lines.join('\n')], 'long.csv');
+      const worker = new Worker(`./assets/${script}`, { type: 'module' });
+      const times: number[] = [];
+      for (let n = 0; n < 3; n++) {
+        const start_ms = performance.now();
+        const { port1, port2 } = new MessageChannel();
+        const progress = { type: 'HANDLER', name: 'proxy', value: port1 };
+        const argumentList = [{ type: 'RAW', value }, { type: 'RAW', value: {} }, progress];
+        const reply = new Promise<{ value?: { columns?: unknown } }>((resolve) => {
+          worker.onmessage = (event: MessageEvent<{ value?: { columns?: unknown } }>) => resolve(event.data);
+        });
+        worker.postMessage({ id: `read ${n}`, type: 'APPLY', path: ['readTrace'], argumentList }, [port1]);
+        if (!(await reply).value?.columns) throw new Error('bench: the log was not read');
+        times.push(performance.now() - start_ms);
+        port2.close();
+      }
+      worker.terminate();
+      return times;
+    },
+    { script: workerScript(), rows: 1_000_000 },
   );
 }
 

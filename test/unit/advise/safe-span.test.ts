@@ -27,6 +27,7 @@ function swept(scenario: Scenario, at: At, key: string): [number, number] | null
 }
 
 const front: At = { axle: 'front', side: 'both' };
+const left: At = { axle: 'front', side: 'left' };
 const rear: At = { axle: 'rear', side: 'both' };
 const uneven = (): Scenario =>
   changed({
@@ -47,7 +48,7 @@ describe('the safe span agrees with a sweep of whole runs every half percent, wi
       front,
       'blanking_pct.front',
     ],
-    ['the left of an uneven axle', uneven, { axle: 'front', side: 'left' }, 'blanking_pct.front_left'],
+    ['the left of an uneven axle', uneven, left, 'blanking_pct.front_left'],
   ])(
     '%s',
     (_, scenario, at, key) => {
