@@ -63,7 +63,7 @@ module.exports = {
       { path: '^web/' },
       {
         path: '^engine/',
-        pathNot: ['^engine/index[.]ts$', '^engine/scenario/', '^engine/shell/worker[.]ts$'],
+        pathNot: ['^engine/index[.]ts$', '^engine/scenario/', '^engine/shell/(worker|trace-worker)[.]ts$'],
       },
     ),
     never(
@@ -74,7 +74,7 @@ module.exports = {
     never(
       'web-takes-only-types-from-the-worker',
       { path: '^web/' },
-      { path: '^engine/shell/worker[.]ts$', dependencyTypesNot: ['type-only'] },
+      { path: '^engine/shell/(worker|trace-worker)[.]ts$', dependencyTypesNot: ['type-only'] },
     ),
     never('charts-do-not-know-the-state', { path: '^web/charts/' }, { path: '^web/state/' }),
     never(

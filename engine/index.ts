@@ -6,6 +6,7 @@ export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
 export type {
   EngineDoor,
+  ReaderDoor,
   RunReply,
   RunRequest,
   SpanReply,

@@ -38,6 +38,10 @@ export interface EngineDoor {
   findSpans(request: SpanRequest): Promise<SpanReply>;
   /** Ends the search under way at its next rest. */
   leaveSpans(): void;
+}
+
+/** The door of the worker that reads files. */
+export interface ReaderDoor {
   /** Reads a logger's file into columns, or says what is wrong with it. Nothing is asked back: terminating ends it. */
   readTrace(
     file: TraceBytes,

@@ -1,22 +1,17 @@
 /** The browser's door: runs stints in a worker, off the page's thread. */
 import { expose, transfer } from 'comlink';
-import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
-import { tooLarge } from '../scenario/file-size.ts';
 import { safeSpans } from '../advise/safe-span.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
 import { compile } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
-import { readTrace } from '../trace-file/read-trace.ts';
-import { decodeText } from './decode-text.ts';
-import type { EngineDoor, RunReply, RunRequest, SpanReply, SpanRequest, TraceBytes } from './protocol.ts';
+import type { EngineDoor, RunReply, RunRequest, SpanReply, SpanRequest } from './protocol.ts';
 
 const door: EngineDoor = {
   run: (request) => Promise.resolve(reply(request)),
   findSpans: spansFor,
   leaveSpans: () => void (latestSearch += 1),
-  readTrace: traceFrom,
 };
 
 let latestSearch = 0;
@@ -68,25 +63,6 @@ function buffersOf({ clock, corners, track }: StintResult): ArrayBuffer[] {
   return columns.flatMap((group) =>
     Object.values(group).map((column: Float64Array) => column.buffer as ArrayBuffer),
   );
-}
-
-async function traceFrom(
-  file: TraceBytes,
-  choices: TraceChoices,
-  progress: (share: number) => void,
-): Promise<TraceReading> {
-  const problem = tooLarge(file.size);
-  const decoded = problem ? { problem } : decodeText(await file.arrayBuffer());
-  if (!('text' in decoded)) return { problems: [decoded.problem], understood: null, columns: null };
-  const reading = readTrace(decoded.text, choices, progress);
-  return transfer(reading, columnsOf(reading));
-}
-
-/** Columns and thumbnails of a reading: moved to the page, not copied. */
-function columnsOf({ columns, understood }: TraceReading): ArrayBuffer[] {
-  const thumbnails = understood?.columns.map(({ thumbnail }) => thumbnail) ?? [];
-  const all = [...(Object.values(columns ?? {}) as Float64Array[]), ...thumbnails];
-  return all.map((column) => column.buffer as ArrayBuffer);
 }
 
 expose(door);

@@ -44,8 +44,8 @@ try {
   await server.close();
 }
 
-const workerScript = (): string =>
-  readdirSync(`${root}dist/assets`).find((name) => /^worker-.*\.js$/.test(name)) ?? '';
+const workerScript = (name = 'worker'): string =>
+  readdirSync(`${root}dist/assets`).find((file) => file.startsWith(`${name}-`) && file.endsWith('.js')) ?? '';
 
 /** Asks a worker of its own, as the page does, for the default stint at a hundred blankings. */
 async function workerTimes(page: Page): Promise<number[]> {
@@ -128,7 +128,7 @@ async function readTimes(page: Page): Promise<number[]> {
       worker.terminate();
       return times;
     },
-    { script: workerScript(), rows: 1_000_000 },
+    { script: workerScript('trace-worker'), rows: 1_000_000 },
   );
 }
 

@@ -1,17 +1,39 @@
-/** The door to the engine in a worker of its own. A worker that breaks rejects all that was asked of it. */
+/** The doors to the engine in workers of their own. A worker that breaks rejects all that was asked of it. */
 import { proxy, wrap } from 'comlink';
-import type { EngineDoor } from '../../engine/index.ts';
+import type { EngineDoor, ReaderDoor } from '../../engine/index.ts';
 import type { OpenDoor } from './engine-client.ts';
+import type { SpanDoor } from './span-finder.svelte.ts';
+import type { TraceDoor } from './trace-client.ts';
 
-export interface WorkerDoor extends OpenDoor {
-  readTrace: EngineDoor['readTrace'];
-  findSpans: EngineDoor['findSpans'];
-  leaveSpans: EngineDoor['leaveSpans'];
-}
-
-export function openWorker(): WorkerDoor {
+/** For stints and their safe spans. */
+export function openWorker(): OpenDoor & SpanDoor {
   const worker = new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
   const engine = wrap<EngineDoor>(worker);
+  const broken = breaking(worker);
+  return {
+    run: (request) => Promise.race([engine.run(request), broken]),
+    findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
+    leaveSpans: () => void engine.leaveSpans(),
+    close: () => worker.terminate(),
+  };
+}
+
+/** For logged files. */
+export function openReader(): TraceDoor {
+  const worker = new Worker(new URL('../../engine/shell/trace-worker.ts', import.meta.url), {
+    type: 'module',
+  });
+  const reader = wrap<ReaderDoor>(worker);
+  const broken = breaking(worker);
+  return {
+    readTrace: (file, choices, progress) =>
+      Promise.race([reader.readTrace(file, choices, proxy(progress)), broken]),
+    close: () => worker.terminate(),
+  };
+}
+
+/** Rejects when the worker breaks. */
+function breaking(worker: Worker): Promise<never> {
   const broken = new Promise<never>((_, reject) => {
     worker.onerror = (event) => {
       event.preventDefault();
@@ -19,13 +41,6 @@ export function openWorker(): WorkerDoor {
     };
     worker.onmessageerror = () => reject(new Error('its answer could not be read'));
   });
-  broken.catch(() => undefined); // heard through the races below
-  return {
-    run: (request) => Promise.race([engine.run(request), broken]),
-    findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
-    leaveSpans: () => void engine.leaveSpans(),
-    readTrace: (file, choices, progress) =>
-      Promise.race([engine.readTrace(file, choices, proxy(progress)), broken]),
-    close: () => worker.terminate(),
-  };
+  broken.catch(() => undefined); // heard through the races of whoever asked
+  return broken;
 }
