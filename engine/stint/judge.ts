@@ -62,7 +62,8 @@ export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: num
   const out = counted.filter((lap) => lap.in === false);
   const coldestStop_K = least(judged.map((lap) => lap.coldestStop_K ?? Infinity));
   const facePeak_K = -least(judged.map((lap) => -lap.faceMax_K));
-  const reason = reasonNotJudged(laps, counted, fromPushLap);
+  const isOut = out.length > 0;
+  const reason = reasonNotJudged(laps, counted, fromPushLap) ?? (isOut ? null : reasonHalfJudged(counted));
   const hotOut = counted.some((lap) => lap.tooHot);
   const coldOut = counted.some((lap) => lap.tooCold);
   return {
@@ -88,6 +89,11 @@ function reasonNotJudged(laps: LapSummary[], counted: LapSummary[], from_lap: nu
   if (counted.length > 0) return null;
   const pushed = laps.filter((lap) => lap.kind === 'push').length;
   return `no lap counts: ${pushed} push ${pushed === 1 ? 'lap' : 'laps'}, judged from push lap ${from_lap}`;
+}
+
+/** Without a hard stop nothing says whether the disc is warm enough: that is no disc inside its window. */
+function reasonHalfJudged(counted: LapSummary[]): string | null {
+  return counted.some((lap) => lap.hardStops > 0) ? null : 'no counted lap has a hard stop';
 }
 
 interface Margin {

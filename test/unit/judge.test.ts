@@ -71,6 +71,16 @@ describe('the verdict', () => {
     expect(judge(laps, window, 4)).toMatchObject({ status: 'both', firstLapOut: 5, countedLaps: 2 });
   });
 
+  it('is not given without a hard stop, unless a lap is out all the same', () => {
+    const soft = lap({ hardStops: 0, coldestStop_K: null, coldestStopPlace: null, in: true });
+    expect(judge([soft], window, 4)).toMatchObject({
+      status: 'not judged',
+      reason: 'no counted lap has a hard stop',
+    });
+    expect(judge([{ ...soft, tooHot: true, in: false }], window, 4).status).toBe('hot');
+    expect(judge([soft, lap({ hardStops: 1, in: true })], window, 4).status).toBe('in');
+  });
+
   it('is not given without a lap that counts, whatever the laps did', () => {
     const verdict = judge([lap({ tooHot: true, in: null })], window, 4);
     expect(verdict).toMatchObject({
