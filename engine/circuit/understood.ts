@@ -35,7 +35,7 @@ export interface TraceChoices {
 export interface TraceColumn {
   name: string;
   role: TraceRole | null;
-  /** As understood; empty where none is needed. */
+  /** As understood; empty where none is needed, and where the stated one is unknown: then it is to be chosen. */
   unit: string;
   /** Units that its role allows, for a person to choose from. */
   units: readonly string[];
@@ -71,6 +71,8 @@ export interface UnderstoodTrace {
   firstRows: readonly (readonly string[])[];
   /** Rows of numbers in the file. */
   rows: number;
+  /** From the first row that is used to the last, holes included; NaN where no lap can be sought [s] */
+  duration_s: number;
   lapsBy: LapsBy;
   laps: readonly TraceLap[];
   /** Index of the lap that is used: chosen by the person, or the fastest whole one; null where none can be. */

@@ -4,7 +4,7 @@ import { fingerprintOf } from './fingerprint.ts';
 import { mostGap } from './judge-laps.ts';
 import type { UsedExtra } from './lap-extras.ts';
 import type { MotionLog } from './motion-log.ts';
-import { chosenUnit, statedUnit, type Sources } from './sources.ts';
+import { chosenUnit, isForeign, statedUnit, type Sources } from './sources.ts';
 import { rangeOf } from './statistics.ts';
 import { thumbnailOf, type Overview } from './thumbnails.ts';
 import type { MotionUnits } from './time-units.ts';
@@ -25,6 +25,7 @@ export function shownOnly(sources: Sources): UnderstoodTrace {
   return {
     ...shared(sources),
     columns: sources.header.names.map((_, i) => columnOf(sources, i, { extras: [], overview })),
+    duration_s: NaN,
     lapsBy: 'none',
     laps: [],
     lap: null,
@@ -59,7 +60,7 @@ export function columnOf(sources: Sources, i: number, { units, extras, overview 
   return {
     name: header.names[i]!,
     role,
-    unit: isClock ? CLOCK_UNITS[kind] : (extra?.unit ?? motionUnit ?? said),
+    unit: isForeign(sources, i) ? '' : isClock ? CLOCK_UNITS[kind] : (extra?.unit ?? motionUnit ?? said),
     units: role && !isClock ? unitsOf(role) : [],
     unitReason: isClock
       ? ''

@@ -21,19 +21,23 @@ export function statedUnit({ header, columns, roles }: Sources, i: number): stri
   return unitNamed(role, header.units[i]!) ?? '';
 }
 
-/** A unit that is none of its role's is a problem for the columns that a lap needs. */
-export function foreignUnits(sources: Sources): string[] {
+/** Whether a column that a lap needs states a unit that is none of its role's, and nobody chose another. */
+export function isForeign(sources: Sources, i: number): boolean {
   const { header, roles, choices, columns } = sources;
-  return header.names.flatMap((name, i) => {
-    const role = roles[i];
-    if (role !== 'speed' && role !== 'time' && role !== 'distance') return [];
-    const isClear =
-      header.units[i] === '' || choices.units?.[i] || statedUnit(sources, i) || columns.kinds[i] !== 'number';
-    return isClear
-      ? []
-      : [`column ${name}: expected a unit of ${unitsOf(role).join(', ')}, got '${header.units[i]}'`];
-  });
+  const role = roles[i];
+  if (role !== 'speed' && role !== 'time' && role !== 'distance') return false;
+  if (header.units[i] === '' || columns.kinds[i] !== 'number') return false;
+  return !choices.units?.[i] && !statedUnit(sources, i);
 }
+
+export const foreignUnits = (sources: Sources): string[] =>
+  sources.header.names.flatMap((name, i) =>
+    isForeign(sources, i)
+      ? [
+          `column ${name}: expected a unit of ${unitsOf(sources.roles[i]!).join(', ')}, got '${sources.header.units[i]}'`,
+        ]
+      : [],
+  );
 
 export function chosenUnit({ roles, choices, columns }: Sources, i: number): string | undefined {
   const role = roles[i];

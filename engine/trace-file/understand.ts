@@ -70,6 +70,7 @@ export function understandColumns(sources: Sources): Understanding {
     understood: {
       ...shared(sources),
       columns: header.names.map((_, i) => columnOf(sources, i, { units, extras, overview: overviewOf(log) })),
+      duration_s: log.time_s.at(-1)!,
       lapsBy,
       laps: laps.map(({ lap: number, start_s, duration_s, length_m, problem }) => ({
         lap: number,

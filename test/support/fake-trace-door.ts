@@ -11,6 +11,7 @@ export function readingOf(choices: TraceChoices = {}, fingerprint = 'header'): T
     columns: [],
     firstRows: [],
     rows: 240,
+    duration_s: 24,
     lapsBy: choices.lapsBy ?? 'none',
     laps: [],
     lap: choices.lap ?? null,

@@ -24,6 +24,7 @@ const understood: UnderstoodTrace = {
   columns: [],
   firstRows: [],
   rows: 2001,
+  duration_s: 200,
   lapsBy: 'column',
   laps: [lap(4, 96.4), lap(5, 103.6)],
   lap: 1,
