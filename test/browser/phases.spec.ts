@@ -172,7 +172,7 @@ test('what cannot be is answered once, beside the field, and changes nothing', a
   await row(/^1 In-lap/).press('Enter');
   await press('Remove');
   await expect(alerts).toHaveCount(1);
-  await expect(alerts).toHaveText(/^Not done: expected a whole number, 1 to 300, in the whole stint/);
+  await expect(alerts).toHaveText(/^A stint needs at least one driven lap\.$/);
   await expect(rows).toHaveCount(2);
   await expect(editor.getByRole('button', { name: 'Remove' })).toBeFocused();
   await page.keyboard.press('Control+z');

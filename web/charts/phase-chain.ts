@@ -56,7 +56,7 @@ function namesOf(kind: 'out' | 'push' | 'safety' | 'in', counted: boolean, isRes
   if (kind === 'safety') return ['safety car', 'safety'];
   if (kind !== 'push') return [kind];
   if (counted) return ['push, counted', 'counted'];
-  return isRestart ? ['after it', 'after'] : ['coming in', 'push'];
+  return isRestart ? ['after safety car', 'after'] : ['coming in', 'push'];
 }
 
 /** With a plan a mark says where the rain begins: the name of the laps counts before it. */

@@ -12,6 +12,8 @@ const NEAR_CAUTION_K = 20;
 const [AMPLE_K, COMFORTABLE_K, ACT_K, STOP_K] = [90, 60, 40, 20];
 /** A disc hotter than this must not be held while the car stands. Common practice, no source [°C] */
 const HOT_DISC_C = 300;
+/** A brake held for less than this is only setting off. Common practice, no source [s] */
+const HOLD_S = 10;
 
 /** What matters of it, in words; empty where nothing does. The corner that is worse off speaks, named. */
 export function driverLine({ corners }: StintResult): string {
@@ -71,8 +73,8 @@ interface Standing {
 const standingsOf = (corner: CornerResult): Standing[] =>
   [...(corner.soak ? [corner.soak] : []), ...corner.stopSoaks].map((soak) => ({ corner, soak }));
 
-const isHeldHot = ({ brakeHeld, discStart_K }: Soak): boolean =>
-  brakeHeld && celsius(discStart_K) > HOT_DISC_C;
+const isHeldHot = ({ brakeHeld, discStart_K, standing_s }: Soak): boolean =>
+  brakeHeld && standing_s >= HOLD_S && celsius(discStart_K) > HOT_DISC_C;
 
 const matters = ({ caliper, fluid, caliperMargin_K, fluidMargin_K }: Soak): boolean =>
   Math.max(caliper.rise_K, fluid.rise_K) >= RISE_K ||

@@ -19,7 +19,7 @@ export function stintTitle(corner: CornerResult): string {
   const out = laps.filter((lap) => lap.in === false).length;
   const hotLaps = laps.filter((lap) => lap.in === false && lap.tooHot).length;
   const coldLaps = laps.filter((lap) => lap.in === false && lap.tooCold).length;
-  const onLaps = `on ${out === counted && out > 1 ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
+  const onLaps = `on ${countedLaps(out, counted)}`;
   switch (verdict.status) {
     case 'hot':
       return verdict.hotLimit === 'bulk'
@@ -30,12 +30,19 @@ export function stintTitle(corner: CornerResult): string {
         ? `${name} runs below its lap mean ${onLaps}`
         : `${name} starts hard stops below its ${limit(window.bite_K)} bite ${onLaps}`;
     case 'both':
-      return `${name} is too hot on ${countWord(hotLaps)} and too cold on ${countWord(coldLaps)} of ${countWord(counted)} counted laps`;
+      return counted === 1
+        ? `${name} is too hot and too cold on its one counted lap`
+        : `${name} is too hot on ${countWord(hotLaps)} and too cold on ${countWord(coldLaps)} of ${countWord(counted)} counted laps`;
     case 'in':
-      return `${name} stays between ${limit(window.bite_K)} and ${limit(window.facePeak_K)} on all counted laps`;
+      return `${name} stays between ${limit(window.bite_K)} and ${limit(window.facePeak_K)} on ${counted === 1 ? 'its one counted lap' : 'all counted laps'}`;
     case 'not judged':
       return `${name} face over the stint, not judged`;
   }
+}
+
+function countedLaps(out: number, counted: number): string {
+  if (counted === 1) return 'its one counted lap';
+  return `${out === counted ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
 }
 
 /** What is drawn how; names the pinned line only when there is one. */

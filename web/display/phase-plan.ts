@@ -1,6 +1,6 @@
 /** The phases of a stint laid out over its laps, each with what held before it and what it changes. Pure. */
 import type { Phase, Scenario, Value } from '../../engine/index.ts';
-import { valueAt } from '../../engine/scenario/keys.ts';
+import { isLeaf, valueAt } from '../../engine/scenario/keys.ts';
 import { driverChanges, drivers } from '../../engine/scenario/library.ts';
 import { withChanges } from '../../engine/scenario/override.ts';
 
@@ -12,8 +12,11 @@ export type PhaseList = Pick<Scenario['stint'], 'phases' | 'laps'>;
 /** One thing a phase changes from there on; a driver's keys are one thing, with the driver's name as value. */
 export interface Change {
   key: string;
+  /** Null also where a phase gives an axle one blanking and one of its sides another. */
   from: Value;
   to: Value;
+  /** What the sides of an axle had, where they differed. */
+  fromSides?: { left: number; right: number };
 }
 
 export interface PlannedPhase {
@@ -47,7 +50,7 @@ export function lapsOf({ phases, laps }: PhaseList, at: number): number {
 export function phasePlan(scenario: Scenario): PhasePlan {
   let [before, after] = [scenario, 0];
   return scenario.stint.phases.map((phase, index) => {
-    const now = withChanges(before, phase.set ?? {});
+    const now = withChanges(before, withSides(phase.set ?? {}, before));
     const laps = lapsOf(scenario.stint, index);
     const planned = {
       index,
@@ -67,8 +70,34 @@ export function phasePlan(scenario: Scenario): PhasePlan {
 function changesOf(phase: Phase, before: Scenario, now: Scenario, start: Scenario): Change[] {
   const keys = Object.keys(phase.set ?? {}).map((key) => (key.startsWith('driver.') ? 'driver' : key));
   return [...new Set(keys)]
-    .map((key) => ({ key, from: valueOf(key, before, start), to: valueOf(key, now, start) }))
-    .filter(({ key, from, to }) => from !== to || key === 'car.fuel_kg' || (key === 'driver' && to === null));
+    .map((key) => ({ key, to: valueOf(key, now, start), ...fromOf(key, phase, before, start) }))
+    .filter(
+      ({ key, from, fromSides, to }) =>
+        from !== to || fromSides || key === 'car.fuel_kg' || (key === 'driver' && to === null),
+    );
+}
+
+function fromOf(key: string, phase: Phase, before: Scenario, start: Scenario): Omit<Change, 'key' | 'to'> {
+  const sides = SIDES.map((side) => `${key}_${side}`);
+  if (!key.startsWith('blanking_pct.') || !isLeaf(sides[0] ?? ''))
+    return { from: valueOf(key, before, start) };
+  if (sides.some((side) => phase.set?.[side] !== undefined)) return { from: null };
+  const [left = 0, right = 0] = sides.map((side) => Number(valueOf(side, before, start)));
+  return left === right ? { from: left } : { from: null, fromSides: { left, right } };
+}
+
+const SIDES = ['left', 'right'];
+
+/** What a phase says of an axle's blanking holds for its sides too, unless it says something else of them. */
+function withSides(set: NonNullable<Phase['set']>, { blanking_pct }: Scenario): NonNullable<Phase['set']> {
+  const own = Object.entries(blanking_pct).filter(
+    ([key, share]) => axleOf(key) !== key && share !== undefined,
+  );
+  const along = own.flatMap(([side]) => {
+    const whole = set[`blanking_pct.${axleOf(side)}`];
+    return whole === undefined ? [] : [[`blanking_pct.${side}`, whole] as const];
+  });
+  return { ...Object.fromEntries(along), ...set };
 }
 
 function valueOf(key: string, at: Scenario, start: Scenario): Value {

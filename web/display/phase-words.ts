@@ -3,7 +3,7 @@ import { unitOf } from '../../engine/scenario/field.ts';
 import { fieldAt } from '../../engine/scenario/keys.ts';
 import { drivers } from '../../engine/scenario/library.ts';
 import { clockTime, decimal, digitsOf, NBSP, percent, withUnit } from './format.ts';
-import { gapOf, isStand, type Change, type PhasePlan, type PlannedPhase } from './phase-plan.ts';
+import { gapOf, isStand, namesGap, type Change, type PhasePlan, type PlannedPhase } from './phase-plan.ts';
 
 /** "45 s", "10 min", "2:30 min" */
 export function standTime(duration_s: number): string {
@@ -16,9 +16,17 @@ export function phaseName({ phase, laps }: PlannedPhase): string {
   if (isStand(phase)) return `Stop${NBSP}${standTime(phase.duration_s)}`;
   const isSingle = laps === 1 && (phase.kind === 'out' || phase.kind === 'in');
   if (isSingle) return KINDS[phase.kind];
-  const count = `${decimal(laps)}${NBSP}${laps === 1 ? 'lap' : 'laps'}`;
+  if (laps === 0) return `${KINDS[phase.kind]}, no lap left`;
+  const count = lapCount(laps);
   return `${KINDS[phase.kind]}, ${phase.laps === null ? `the remaining ${count}` : count}`;
 }
+
+/** "1 lap", "20 laps" */
+const lapCount = (laps: number): string => `${decimal(laps)}${NBSP}${laps === 1 ? 'lap' : 'laps'}`;
+
+/** "2 phases, 1 lap" */
+export const planSize = (phases: number, laps: number): string =>
+  `${phases} ${phases === 1 ? 'phase' : 'phases'}, ${laps} ${laps === 1 ? 'lap' : 'laps'}`;
 
 const KINDS = { out: 'Out-lap', push: 'Push', safety: 'Safety car', in: 'In-lap' };
 
@@ -29,20 +37,29 @@ export function phaseDetail(planned: PlannedPhase): string {
   return [...held, ...trafficWords(planned), ...changeWords(changes)].join(', ');
 }
 
-/** "0.8 s behind for half the lap", "out of line above 220 km/h", "no tow" */
+/** "0.8 s behind for half the lap", "out of line above 220 km/h", "no tow"; the stint's own gap is not told again. */
 function trafficWords(planned: PlannedPhase): string[] {
   const { phase } = planned;
+  if (isStand(phase)) return [];
   const gap = gapOf(planned);
-  if (isStand(phase) || !gap) return [];
   const { traffic_share: share = 1, pull_out_kmh, tow = true } = phase;
-  if (share === 0) return [];
-  const distance = gap.gap_m === null ? exact(gap.gap_s ?? 0, 's') : exact(gap.gap_m, 'm');
+  if (!gap || share === 0) return isStintInTraffic(planned) ? ['clear air'] : [];
   return [
-    `${distance} behind${shareWords(share)}`,
+    behindWords(namesGap(phase) ? gap : null, share),
     typeof pull_out_kmh === 'number' ? `out of line above ${withUnit(pull_out_kmh, 'km/h')}` : '',
     tow ? '' : 'no tow',
   ].filter(Boolean);
 }
+
+/** "0.8 s behind for half the lap"; without a distance only the share, "in traffic for half the lap". */
+function behindWords(gap: ReturnType<typeof gapOf>, share: number): string {
+  if (!gap) return share === 1 ? '' : `in traffic${shareWords(share)}`;
+  const distance = gap.gap_m === null ? exact(gap.gap_s ?? 0, 's') : exact(gap.gap_m, 'm');
+  return `${distance} behind${shareWords(share)}`;
+}
+
+const isStintInTraffic = ({ now: { traffic } }: PlannedPhase): boolean =>
+  typeof traffic.gap_m === 'number' || typeof traffic.gap_s === 'number';
 
 /** With the decimals it has, at most so many. */
 const exact = (value: number, unit: string, most = 2): string => withUnit(value, unit, digitsOf(value, most));
@@ -52,19 +69,25 @@ function shareWords(share: number): string {
   return share === 0.5 ? ' for half the lap' : ` for ${percent(share * 100)} of the lap`;
 }
 
-/** "tape front 70 to 40 %", "wet", "11 °C", "60 kg fuel", "driver Early and soft" */
+/** "tape front 70 to 40 %", "tape front left 58, right 30 to 0 %", "wet", "11 °C", "60 kg fuel", "driver Early and soft" */
 function changeWords(changes: readonly Change[]): string[] {
   return changes.map((change) => {
-    const { key, from, to } = change;
+    const { key, to } = change;
     if (key === 'conditions.wet') return to === true ? 'wet' : 'dry';
     if (key === 'conditions.ambient_C') return withUnit(Number(to), '°C');
     if (key === 'car.fuel_kg') return `${withUnit(Number(to), 'kg')} fuel`;
     if (key === 'car.brake_balance_front') return `balance ${exact(Number(to) * 100, '%', 1)} front`;
     if (key === 'driver') return `driver ${driverName(to)}`;
     const place = tapeOn(key);
-    if (place) return `tape ${place} ${decimal(Number(from))} to ${percent(Number(to))}`;
+    if (place) return `tape ${place} ${fromWords(change)}to ${percent(Number(to))}`;
     return `${(fieldAt(key)?.label ?? key).toLowerCase()} ${exact(Number(to), unitOf(key))}`;
   });
+}
+
+/** "70 ", or "left 58, right 30 " where the sides had their own. */
+function fromWords({ from, fromSides }: Change): string {
+  if (fromSides) return `left ${decimal(fromSides.left)}, right ${decimal(fromSides.right)} `;
+  return from === null ? '' : `${decimal(Number(from))} `;
 }
 
 const driverName = (id: unknown): string => drivers.find((each) => each.id === id)?.name ?? 'changed';
@@ -93,7 +116,7 @@ const SHORT: Record<string, string> = {
 export function phasesSummary(plan: PhasePlan): string {
   const laps = plan.reduce((sum, { laps }) => sum + laps, 0);
   const each = plan.map((planned) => phaseLine(planned));
-  return `${plan.length} ${plan.length === 1 ? 'phase' : 'phases'}, ${laps} laps: ${each.join('; ')}.`;
+  return `${planSize(plan.length, laps)}: ${each.join('; ')}.`;
 }
 
 /** "push, 9 laps, wet" */

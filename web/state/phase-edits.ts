@@ -52,13 +52,16 @@ export function split(list: PhaseList, at: number): Edit {
   };
 }
 
+/** Laps that an open phase keeps when they are fixed: those it has, or one where none is left for it. */
+const keptLaps = (list: PhaseList, at: number): number => Math.max(1, lapsOf(list, at));
+
 /** The same once more behind it; of an open phase the copy drives as many laps as it does now. */
 export function duplicated(list: PhaseList, at: number): Edit {
   const phase = list.phases[at];
   if (!phase) return { list, at };
-  const copy = isStand(phase) ? phase : { ...phase, laps: lapsOf(list, at) };
+  const copy = isStand(phase) ? phase : { ...phase, laps: keptLaps(list, at) };
   const phases = list.phases.toSpliced(at + 1, 0, copy);
-  const more = isOpen(phase) ? lapsOf(list, at) : 0;
+  const more = isOpen(phase) ? keptLaps(list, at) : 0;
   return { list: fitted({ ...list, laps: list.laps + more }, phases), at: at + 1 };
 }
 
@@ -66,7 +69,7 @@ export function duplicated(list: PhaseList, at: number): Edit {
 export function withLaps(list: PhaseList, at: number, laps: number | null): PhaseList {
   const phases = list.phases.map((phase, i): Phase => {
     if (i === at && !isStand(phase)) return { ...phase, laps };
-    return laps === null && isOpen(phase) ? { ...phase, laps: lapsOf(list, i) } : phase;
+    return laps === null && isOpen(phase) ? { ...phase, laps: keptLaps(list, i) } : phase;
   });
   return fitted(list, phases);
 }

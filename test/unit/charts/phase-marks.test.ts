@@ -146,7 +146,9 @@ describe('the chain of planned phases', () => {
 
   it('knows a restart from the laps of a stint without a plan', () => {
     const { laps, clock } = sampleResult({ kinds: restartKinds, samplesPerLap: 20 });
-    const x = lapScale(laps, clock.time_s.at(-1) ?? 0, lapFrame(640));
-    expect(phaseChain(x).map(({ text }) => text)).toContain('after it');
+    const textsAt = (width: number): string[] =>
+      phaseChain(lapScale(laps, clock.time_s.at(-1) ?? 0, lapFrame(width))).map(({ text }) => text);
+    expect(textsAt(640)).toContain('after');
+    expect(textsAt(2400)).toContain('after safety car');
   });
 });

@@ -84,7 +84,7 @@ describe('the chain of phases', () => {
       'coming in',
       'push, counted',
       'safety',
-      'after it',
+      'after',
       'push, counted',
       'in',
     ]);

@@ -143,6 +143,13 @@ describe('the soak', () => {
     expect(told({ brakeHeld: false })).not.toMatch(warning);
   });
 
+  it('does not warn of a brake held for a moment, as when setting off', () => {
+    const held = (standing_s: number): string =>
+      told({ brakeHeld: true, discStart_K: kelvin(400), standing_s });
+    expect(held(9)).not.toContain('hold the brake');
+    expect(held(10)).toMatch(/Do not hold the brake on a hot disc\.$/);
+  });
+
   it('leaves comfort out beside a restart, to stay short', () => {
     const line = told({}, { restarts: [restart({})] });
     expect(line).toMatch(/^Restart on lap 14: .* to warm\. Parked, .* in 9 min\.$/);

@@ -80,6 +80,16 @@ describe('editing phases', () => {
     expect(at).toBe(2);
   });
 
+  it('gives an open phase without a lap one when it is duplicated or handed on', () => {
+    const empty = { ...open, laps: 2 };
+    const twice = duplicated(empty, 1).list;
+    expect(laps(twice)).toEqual([1, null, 1, 1]);
+    expect(twice.laps).toBe(4);
+    const handed = withLaps(empty, 2, null);
+    expect(laps(handed)).toEqual([1, 1, null]);
+    expect([twice, handed].every(isValid)).toBe(true);
+  });
+
   it('moves a phase by one place and not beyond the ends', () => {
     expect(kinds(moved(open, 2, -1).list)).toBe('out in push stand');
     expect(moved(open, 0, -1)).toEqual({ list: open, at: 0 });

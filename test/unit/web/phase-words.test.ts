@@ -87,18 +87,55 @@ describe('phases in words', () => {
     expect(plan[0] && phaseDetail(plan[0])).toBe('');
   });
 
-  it("take the stint's own traffic where a phase names none", () => {
+  it("leave out the stint's own gap, and say where a phase has another or none", () => {
     const traffic = { ...base.traffic, gap_m: 20 };
-    const [own, clear] = planOf(
+    const details = planOf(
       [
         { kind: 'push', laps: 2 },
+        { kind: 'safety', laps: 1 },
         { kind: 'push', laps: 2, gap_m: null },
+        { kind: 'push', laps: 2, gap_m: 8 },
+        { kind: 'push', laps: 2, traffic_share: 0.5, tow: false },
       ],
-      4,
+      9,
       { traffic },
+    ).map((each) => plain(phaseDetail(each)));
+    expect(details).toEqual(['', '', 'clear air', '8 m behind', 'in traffic for half the lap, no tow']);
+  });
+
+  it('say so where no lap is left for the open phase', () => {
+    const [, none] = planOf(
+      [
+        { kind: 'out', laps: 1 },
+        { kind: 'push', laps: null },
+      ],
+      1,
     );
-    expect(plain(own && phaseDetail(own))).toBe('20 m behind');
-    expect(clear && phaseDetail(clear)).toBe('');
+    expect(none && phaseName(none)).toBe('Push, no lap left');
+  });
+
+  it('count one phase and one lap as one', () => {
+    expect(phasesSummary(planOf([{ kind: 'push', laps: 1 }], 1))).toMatch(/^1 phase, 1 lap: /);
+    const parked: Phase = { kind: 'stand', duration_s: 60, brake_held: false };
+    expect(phasesSummary(planOf([{ kind: 'push', laps: 1 }, parked], 1))).toMatch(/^2 phases, 1 lap: /);
+  });
+
+  it('tell what each side had where an axle is taped anew', () => {
+    const sides = { blanking_pct: { ...base.blanking_pct, front_left: 58, front_right: 30 } };
+    const taped = planOf(
+      [
+        { kind: 'push', laps: 1, set: { 'blanking_pct.front': 0 } },
+        { kind: 'push', laps: 1, set: { 'blanking_pct.front': 20 } },
+        { kind: 'push', laps: 1, set: { 'blanking_pct.front': 40, 'blanking_pct.front_left': 50 } },
+      ],
+      3,
+      sides,
+    );
+    expect(taped.map((each) => plain(phaseDetail(each)))).toEqual([
+      'tape front left 58, right 30 to 0 %',
+      'tape front 0 to 20 %',
+      'tape front to 40 %, tape front left 20 to 50 %',
+    ]);
   });
 
   it('are short on the chart', () => {

@@ -74,6 +74,17 @@ describe('headings', () => {
     );
   });
 
+  it('speak of the one counted lap where there is one', () => {
+    const { laps } = sampleResult({ cooling: 0.35 }).corners[0]!;
+    const one = laps.filter((lap) => lap.in === false).slice(0, 1);
+    const title = (status: 'hot' | 'cold' | 'both' | 'in'): string =>
+      plain(stintTitle(corner('front', { status }, { laps: one })));
+    expect(title('hot')).toMatch(/^Front face passes its \d+ °C limit on its one counted lap$/);
+    expect(title('cold')).toMatch(/bite on its one counted lap$/);
+    expect(title('both')).toBe('Front is too hot and too cold on its one counted lap');
+    expect(title('in')).toMatch(/ on its one counted lap$/);
+  });
+
   it('give the margin of a row of cells', () => {
     expect(plain(marginWords(corner('front')))).toBe('inside, 43 K to spare, swing 108 K');
     expect(plain(marginWords(corner('front', { status: 'hot', hotMargin_K: -12 })))).toBe(

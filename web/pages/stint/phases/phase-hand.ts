@@ -1,5 +1,5 @@
 import type { Problem, Value } from '../../../../engine/index.ts';
-import { withFields, withLaps, withSet } from '../../../state/phase-edits.ts';
+import { withFields, withLaps, withSet, type Edit } from '../../../state/phase-edits.ts';
 import type { Session } from '../../../state/session.svelte.ts';
 
 type Changes = Record<string, Value | undefined>;
@@ -29,3 +29,9 @@ export function refusedBy(problems: readonly Problem[]): string {
   if (!problem) return '';
   return problem.key === 'stint.laps' ? `${problem.expected}, in the whole stint` : problem.expected;
 }
+
+/** Why an edit of the list was not taken, as a sentence of its own. */
+export const notDone = (expected: string, { list }: Edit): string =>
+  list.laps < 1
+    ? 'A stint needs at least one driven lap.'
+    : `Not done: expected ${expected}. Nothing has changed.`;
