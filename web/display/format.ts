@@ -10,6 +10,10 @@ export function decimal(value: number, digits = 0): string {
   return Number(text) === 0 ? Math.abs(Number(text)).toFixed(digits) : text.replace('-', MINUS);
 }
 
+/** "12 400": the same with thousands parted by a space that does not break. */
+export const grouped = (value: number, digits = 0): string =>
+  decimal(value, digits).replace(/\B(?=(\d{3})+(?!\d))(?<!\..*)/g, NBSP);
+
 /** Decimals that a number needs, at most so many: 2 for 0.85, 1 for 0.5, none for 20. */
 export const digitsOf = (value: number, most: number): number =>
   String(Number(value.toFixed(most))).split('.')[1]?.length ?? 0;

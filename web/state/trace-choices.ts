@@ -22,6 +22,10 @@ export function changed(choices: TraceChoices, change: TraceChoices): TraceChoic
   };
 }
 
+/** Times asked for and none given yet: the file begins with a lap. */
+export const complete = (choices: TraceChoices): TraceChoices =>
+  choices.lapsBy === 'times' ? { lapStarts_s: [0], ...choices } : choices;
+
 /** The role of a column as it was chosen, or else as it was understood. */
 export const roleOf = (
   understood: UnderstoodTrace,

@@ -5,9 +5,24 @@ import { browserAlarm } from './alarm.ts';
 import type { Alarm } from './engine-client.ts';
 import type { Correction, Memory } from './remembered.ts';
 import { traceClient, type TraceClient, type TraceDoor } from './trace-client.ts';
-import { changed, isCorrected, lasting, withRole } from './trace-choices.ts';
+import { changed, complete, isCorrected, lasting, withRole } from './trace-choices.ts';
+import { fateOf } from './trace-recall.ts';
 
 type TraceFile = Blob & { name: string };
+
+/** Starts of laps that were typed and cannot be used. */
+interface Mistyped {
+  text: string;
+  /** One sentence for each bad entry. */
+  errors: readonly string[];
+}
+
+/** A remembered correction that this file was not read with. */
+interface LeftOut {
+  at_ms: number;
+  /** For good, and not for this file alone. */
+  isDropped: boolean;
+}
 
 export class TraceReader {
   #client: TraceClient;
@@ -28,6 +43,9 @@ export class TraceReader {
   #progress = $state<number | null>(null);
   #failure = $state('');
   #correctedAt_ms = $state<number | null>(null);
+  #leftOut = $state.raw<LeftOut | null>(null);
+  #mistyped = $state.raw<Mistyped | null>(null);
+  #others = $state.raw<readonly string[]>([]);
   #isForgetful = $state(false);
 
   constructor(open: () => TraceDoor, memory: Memory, alarm: Alarm = browserAlarm, now = () => Date.now()) {
@@ -65,6 +83,17 @@ export class TraceReader {
   get correctedAt_ms(): number | null {
     return this.#correctedAt_ms;
   }
+  get leftOut(): LeftOut | null {
+    return this.#leftOut;
+  }
+  /** While there are any, the starts before them hold. */
+  get mistyped(): Mistyped | null {
+    return this.#mistyped;
+  }
+  /** Names of files that came with this one and are not read. */
+  get others(): readonly string[] {
+    return this.#others;
+  }
   /** Corrections cannot be kept: the storage refuses. */
   get isForgetful(): boolean {
     return this.#isForgetful;
@@ -73,10 +102,11 @@ export class TraceReader {
     return this.isBusy || this.#reading !== null || this.#failure !== '' || this.#refused.length > 0;
   }
 
-  async open(file: TraceFile): Promise<void> {
+  async open(file: TraceFile, others: readonly string[] = []): Promise<void> {
     this.close();
     this.#file = file;
     this.#name = file.name;
+    this.#others = others;
     const problem = tooLarge(file.size);
     if (problem) return this.refuse([problem]);
     const mine = this.#latest;
@@ -86,14 +116,18 @@ export class TraceReader {
     const known = await this.#recalled();
     if (mine !== this.#latest) return;
     if (!known) return this.#show(guessed, {});
-    this.#kept = JSON.stringify(known.choices);
-    this.#correctedAt_ms = known.at_ms;
-    await this.#readAgain(known.choices);
+    await this.#apply(known, guessed);
   }
 
   /** Reads again with a change. */
   async choose(change: TraceChoices): Promise<void> {
+    if (change.lapStarts_s ?? change.lapsBy) this.#mistyped = null;
     await this.#correct(changed(this.#choices, change));
+  }
+
+  /** Starts of laps that cannot be used: those before them hold until they are mended. */
+  mistype(text: string, errors: readonly string[]): void {
+    this.#mistyped = { text, errors };
   }
 
   async chooseRole(index: number, role: TraceRole | null): Promise<void> {
@@ -103,20 +137,15 @@ export class TraceReader {
 
   /** Reads the file again as if nothing had ever been said about its kind. */
   async forget(): Promise<void> {
-    const fingerprint = this.#fingerprint;
-    this.#correctedAt_ms = null;
-    this.#kept = '';
-    await Promise.all([
-      this.#readAgain({}),
-      fingerprint === null ? null : this.#tried(() => this.#memory.forget(fingerprint), undefined),
-    ]);
+    this.#mistyped = null;
+    await Promise.all([this.#readAgain({}), this.#drop()]);
   }
 
   /** After a failure: the same file, with all that was said. */
   async retry(): Promise<void> {
     if (!this.#file) return;
     if (this.#reading) await this.#correct(this.#choices);
-    else await this.open(this.#file);
+    else await this.open(this.#file, this.#others);
   }
 
   /** Ends a read under way; what was shown before stays as it was. */
@@ -139,20 +168,44 @@ export class TraceReader {
     this.#file = this.#fingerprint = this.#reading = this.#progress = this.#correctedAt_ms = null;
     this.#choices = this.#shownBy = {};
     this.#kept = '';
-    this.#refused = [];
+    this.#leftOut = this.#mistyped = null;
+    this.#refused = this.#others = [];
     this.#failure = '';
   }
 
-  /** What was read and holds for the next file of this kind too is remembered. */
+  /** What made a trace that can be run, and holds for the next file of this kind too, is remembered. */
   async #correct(choices: TraceChoices): Promise<void> {
-    if (await this.#readAgain(choices)) await this.#keep(lasting(choices));
+    if ((await this.#readAgain(choices)) && this.#reading?.columns) await this.#keep(lasting(choices));
+  }
+
+  /** Reads as it was corrected before, unless the file is better read without. */
+  async #apply(known: Correction, guessed: TraceReading): Promise<void> {
+    const choices = (this.#choices = complete(known.choices));
+    this.#kept = JSON.stringify(known.choices);
+    const recalled = await this.#read(choices);
+    if (!recalled) return;
+    const fate = fateOf(guessed, recalled);
+    if (fate === 'used') {
+      this.#correctedAt_ms = known.at_ms;
+      return this.#show(recalled, choices);
+    }
+    this.#show(guessed, (this.#choices = {}));
+    const isDropped = fate === 'dropped';
+    const dropped = isDropped ? this.#drop() : null;
+    this.#leftOut = { at_ms: known.at_ms, isDropped };
+    await dropped;
+  }
+
+  async #drop(): Promise<void> {
+    const fingerprint = this.#fingerprint;
+    this.#correctedAt_ms = this.#leftOut = null;
+    this.#kept = '';
+    if (fingerprint !== null) await this.#tried(() => this.#memory.forget(fingerprint), undefined);
   }
 
   /** Whether these choices were read and are shown. */
   async #readAgain(said: TraceChoices): Promise<boolean> {
-    // times asked for and none given yet: the file begins with a lap
-    const choices = said.lapsBy === 'times' ? { lapStarts_s: [0], ...said } : said;
-    this.#choices = choices;
+    const choices = (this.#choices = complete(said));
     const reading = await this.#read(choices);
     if (reading) this.#show(reading, choices);
     return reading !== null;
@@ -188,6 +241,7 @@ export class TraceReader {
     const text = JSON.stringify(choices);
     if (fingerprint === null || text === this.#kept || !isCorrected(choices)) return;
     this.#kept = text;
+    this.#leftOut = null;
     const correction = { choices, at_ms: this.#now() };
     await this.#tried(() => this.#memory.keep(fingerprint, correction), undefined);
   }

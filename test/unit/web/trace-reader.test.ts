@@ -79,6 +79,31 @@ describe('the reader of trace files', () => {
   });
 });
 
+describe('starts of laps that cannot be used', () => {
+  const mistyped = async () => {
+    const start = await opened();
+    start.reader.mistype('0, NaN', ['“NaN” is no time']);
+    return start;
+  };
+
+  it('stay as they were typed while something else is corrected', async () => {
+    const { reader } = await mistyped();
+    void reader.choose({ units: { 1: 'mph' } });
+    expect(reader.mistyped).toEqual({ text: '0, NaN', errors: ['“NaN” is no time'] });
+  });
+
+  it('go when others are given, laps are cut in another way, or the file is put away', async () => {
+    for (const change of [{ lapStarts_s: [0, 9] }, { lapsBy: 'none' as const }]) {
+      const { reader } = await mistyped();
+      void reader.choose(change);
+      expect(reader.mistyped).toBeNull();
+    }
+    const { reader } = await mistyped();
+    reader.close();
+    expect(reader.mistyped).toBeNull();
+  });
+});
+
 describe('corrections', () => {
   it('show at once and are read with; the latest wins', async () => {
     const { reader, asked, last } = await opened();
@@ -147,6 +172,95 @@ describe('corrections', () => {
     last().answer();
     await settled();
     expect(reader.reading?.understood?.rows).toBe(240);
+  });
+});
+
+/** A reading of nothing: no lap, and what is in the way. */
+const nothing = { ...readingOf(), problems: ['header: no column is named as a speed'], columns: null };
+const lap = { lap: 1, start_s: 0, duration_s: 24, length_m: 900, problem: '' };
+const withLaps = (problems: string[]) => {
+  const reading = readingOf();
+  return { problems, understood: { ...reading.understood!, laps: [lap] }, columns: null };
+};
+
+/** A file read as it is guessed and as it was corrected before. */
+async function recalled(guessed = readingOf(), corrected = readingOf({ decimal: ',' })) {
+  const start = started();
+  start.kept.set('header', { choices: { decimal: ',' }, at_ms: NOON_MS });
+  void start.reader.open(file());
+  start.last().answer(guessed);
+  await settled();
+  start.last().answer(corrected);
+  await settled();
+  return start;
+}
+
+describe('a correction that is of no use', () => {
+  it('is not remembered: nothing could be run with it', async () => {
+    const { reader, last, kept } = await opened();
+    void reader.choose({ delimiter: '|' });
+    last().answer(nothing);
+    await settled();
+    expect(reader.choices).toEqual({ delimiter: '|' });
+    expect(kept.size).toBe(0);
+  });
+
+  it('is remembered once another one makes it useful', async () => {
+    const { reader, last, kept } = await opened();
+    void reader.choose({ units: { 0: 's' } });
+    last().answer(withLaps(['column Speed: expected a unit']));
+    await settled();
+    expect(kept.size).toBe(0);
+    void reader.choose({ units: { 1: 'mph' } });
+    last().answer();
+    await settled();
+    expect(kept.get('header')?.choices).toEqual({ units: { 0: 's', 1: 'mph' } });
+  });
+
+  it('is dropped when the next file cannot be read with it, and the file is read without', async () => {
+    const guessed = readingOf();
+    const { reader, kept } = await recalled(guessed, nothing);
+    expect([kept.size, reader.leftOut, reader.correctedAt_ms]).toEqual([
+      0,
+      { at_ms: NOON_MS, isDropped: true },
+      null,
+    ]);
+    expect([reader.reading, reader.choices, reader.isBusy]).toEqual([guessed, {}, false]);
+  });
+
+  it('is set aside for a file that has problems with it alone, and kept for the next', async () => {
+    const guessed = readingOf();
+    const { reader, kept, last } = await recalled(guessed, withLaps(['lap 1: 900 km/h']));
+    expect([kept.size, reader.leftOut]).toEqual([1, { at_ms: NOON_MS, isDropped: false }]);
+    expect([reader.reading, reader.choices]).toEqual([guessed, {}]);
+    void reader.forget();
+    last().answer();
+    await settled();
+    expect([kept.size, reader.leftOut]).toEqual([0, null]);
+  });
+
+  it('is used where the file has problems either way', async () => {
+    const { reader, kept } = await recalled(nothing, withLaps(['row 3']));
+    expect([kept.size, reader.leftOut, reader.correctedAt_ms]).toEqual([1, null, NOON_MS]);
+    expect(reader.choices).toEqual({ decimal: ',' });
+  });
+
+  it('is out of mind when a new one takes its place', async () => {
+    const { reader, kept, last } = await recalled(readingOf(), withLaps(['lap 1: 900 km/h']));
+    void reader.choose({ units: { 1: 'mph' } });
+    last().answer();
+    await settled();
+    expect([kept.get('header')?.choices, reader.leftOut]).toEqual([{ units: { 1: 'mph' } }, null]);
+  });
+});
+
+describe('files that come together', () => {
+  it('are named where they are not read, until the next one', async () => {
+    const { reader } = started();
+    void reader.open(file('a.csv'), ['b.csv']);
+    expect([reader.name, reader.others]).toEqual(['a.csv', ['b.csv']]);
+    void reader.open(file('c.csv'));
+    expect(reader.others).toEqual([]);
   });
 });
 

@@ -8,7 +8,7 @@ import type {
   TraceRole,
   UnderstoodTrace,
 } from '../../../../engine/index.ts';
-import { clockTime, decimal, digitsOf, NBSP } from '../../../display/format.ts';
+import { clockTime, digitsOf, grouped, NBSP } from '../../../display/format.ts';
 
 export const delimiters: readonly { value: Delimiter; text: string }[] = [
   { value: ',', text: 'comma' },
@@ -45,7 +45,7 @@ export const lapsBy: readonly { value: LapsBy; text: string }[] = [
 /** Three figures at most: "0.31", "12.4", "287". */
 export function figures(value: number): string {
   const size = Math.abs(value);
-  return decimal(value, digitsOf(value, size >= 100 ? 0 : size >= 10 ? 1 : 2));
+  return grouped(value, digitsOf(value, size >= 100 ? 0 : size >= 10 ? 1 : 2));
 }
 
 /** "0 to 287 km/h" */
@@ -57,24 +57,48 @@ export function extentOf({ low, high, unit }: TraceColumn): string {
 
 /** "1:36.4, 5123 m" */
 export const lapSize = (lap: TraceLap): string =>
-  `${clockTime(lap.duration_s, 1)}, ${decimal(lap.length_m)}${NBSP}m`;
+  `${clockTime(lap.duration_s, 1)}, ${grouped(lap.length_m)}${NBSP}m`;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-/** How long the file is, from its rows [s] */
-export const fileDuration = ({ rows, meanInterval_s }: UnderstoodTrace): number =>
-  Math.max(0, rows - 1) * meanInterval_s;
-
-/** "990 rows over 1:36.4 min and 5123 m, one every 0.1 s" */
-export function fileSize(understood: UnderstoodTrace): string {
-  const { rows, laps, meanInterval_s } = understood;
-  const duration_s = sum(laps.map((lap) => lap.duration_s));
+/** "990 rows over 1:36.4 min and 5 123 m, one every 0.1 s" */
+export function fileSize({ rows, laps, duration_s, meanInterval_s }: UnderstoodTrace): string {
   const length_m = sum(laps.map((lap) => lap.length_m));
   const over =
-    laps.length > 0 ? ` over ${clockTime(duration_s, 1)} min and ${decimal(length_m)}${NBSP}m` : '';
+    laps.length > 0 ? ` over ${clockTime(duration_s, 1)} min and ${grouped(length_m)}${NBSP}m` : '';
   const every = meanInterval_s > 0 ? `, one every ${figures(meanInterval_s)}${NBSP}s` : '';
-  return `${rows} rows${over}${every}`;
+  return `${grouped(rows)} rows${over}${every}`;
 }
+
+/** What was set right, and why a unit is not the one that the file states. */
+export const setRight = ({ mended, columns }: UnderstoodTrace): string[] => [
+  ...mended,
+  ...columns.flatMap(({ name, unitReason }) => (unitReason ? [`${name}: ${unitReason}`] : [])),
+];
+
+/** The first lines of many, the others, and how many those are; a reader that stopped listing ends with "and 3 more". */
+export function firstOf(
+  lines: readonly string[],
+  most: number,
+): { first: readonly string[]; others: readonly string[]; more: number } {
+  const unlisted = /^and (\d+) more$/.exec(lines.at(-1) ?? '');
+  const others = lines.slice(most);
+  return {
+    first: lines.slice(0, most),
+    others,
+    more: others.length + (unlisted ? Number(unlisted[1]) - 1 : 0),
+  };
+}
+
+/** "One file is read at a time: a.csv is read, b.csv and c.csv are not." */
+export function oneAtATime(name: string, others: readonly string[]): string {
+  if (others.length === 0) return '';
+  const list = [others.slice(0, -1).join(', '), others.at(-1)].filter(Boolean).join(' and ');
+  return `One file is read at a time: ${name} is read, ${list} ${others.length > 1 ? 'are' : 'is'} not.`;
+}
+
+/** A cell of the file; a negative number has a true minus sign. */
+export const shownCell = (cell: string): string => cell.replace(/^-(?=[\d.])/, '−');
 
 /** What the stint is run on: the file, and which lap where there are several. */
 export function traceName(name: string, { laps, lap }: UnderstoodTrace): string {
@@ -92,13 +116,15 @@ export function news(reader: {
   isBusy: boolean;
   failure: string;
   problems: readonly string[];
+  others: readonly string[];
   reading: { understood: UnderstoodTrace | null } | null;
 }): string {
-  if (reader.isBusy) return `Reading ${reader.name}.`;
+  if (reader.isBusy)
+    return [`Reading ${reader.name}.`, oneAtATime(reader.name, reader.others)].filter(Boolean).join(' ');
   const understood = reader.reading?.understood;
   if (reader.failure || !understood) return '';
   if (understood.question) return 'Read. One question is open.';
   if (reader.problems.length > 0) return 'Read, with problems.';
   const lap = understood.lap === null ? undefined : understood.laps[understood.lap];
-  return `Read: ${understood.rows} rows, ${lap ? `lap ${lap.lap}, ${lapSize(lap)}` : 'no lap'}.`;
+  return `Read: ${grouped(understood.rows)} rows, ${lap ? `lap ${lap.lap}, ${lapSize(lap)}` : 'no lap'}.`;
 }
