@@ -66,7 +66,8 @@ export function distanceLine(
           last = k;
           continue;
         } else {
-          faults.push({ at: i, text: backText(rowNumbers[i]!, name, metres[kept[last]!]!, d) });
+          const text = backText(rowNumbers[i]!, name, metres[kept[last]!]!, d);
+          faults.push({ at: i, text, kind: 'distance back' });
           offset = distance_m[last]! - d;
         }
       }
@@ -118,7 +119,12 @@ export function distanceAlone(
           continue;
         }
         if (isNew) resets.push(n);
-        else faults.push({ at: i, text: backText(rowNumbers[i]!, name, metres[before]!, d) });
+        else
+          faults.push({
+            at: i,
+            text: backText(rowNumbers[i]!, name, metres[before]!, d),
+            kind: 'distance back',
+          });
         const step = n > 1 ? distance_m[n - 1]! - distance_m[n - 2]! : 0;
         offset = distance_m[n - 1]! + step - d;
       }

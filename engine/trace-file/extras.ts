@@ -9,6 +9,8 @@ import { count, quantity } from './words.ts';
 
 /** Slopes of roads that cars lap on, and heights of the land [-], [m] */
 const MOST_SLOPE = 0.35;
+/** Units of the angle of a slope: its tangent is the rise over the run. */
+const ANGLES = new Set(['°', 'rad', 'mrad']);
 const HEIGHT_M = { least: -500, most: 6000 };
 
 export function extraOf(column: ExtraColumn, log: MotionLog): Extra {
@@ -31,8 +33,7 @@ function slopeOf({ name, values, stated, chosen }: ExtraColumn): Extra {
   const guess = top <= MOST_SLOPE / 2 ? 'm/m' : '%';
   const unit = chosen ?? (stated || guess);
   const size = sizeOf('slope', unit);
-  const si =
-    unit === '°' ? values.map((value) => Math.tan(value * size)) : values.map((value) => value * size);
+  const si = values.map((value) => (ANGLES.has(unit) ? Math.tan(value * size) : value * size));
   if (!(quantile(si.map(Math.abs), 0.99) <= MOST_SLOPE)) {
     return unused(unit, name, `${quantity(top, unit, 1)} is steeper than any road`);
   }

@@ -1,9 +1,9 @@
 /** Names and units of the columns, from the rows above the numbers. */
-import { isValue, unitBehind } from './cell.ts';
+import { isNothing, isValue, unitBehind } from './cell.ts';
 import type { Format } from './cut-rows.ts';
 import { usualWidth } from './guess-format.ts';
 import { roleNamed } from './role-names.ts';
-import { isUnit } from './units.ts';
+import { isUnit, unitNamed } from './units.ts';
 
 /** Rows above the numbers in which the names are looked for. */
 const ROWS_ABOVE = 8;
@@ -26,6 +26,8 @@ export interface Header {
 export const rowText = (row: readonly string[]): string => row.map((cell) => cell.trim()).join('\u0001');
 
 const BRACKETED = /^(.*?)\s*[([{<]\s*([^)\]}>]*?)\s*[)\]}>]\s*$/;
+/** A column of times that is called by its unit. */
+const TIME_UNITS = /^(millis|micros|nanos|ms|us|µs|μs|ns)$/i;
 const WORDED = /^(.+?)(?:\s+in\s+|\s*[,/|:;]\s*|[_\s-]+)([^_\s]+)$/;
 
 /** 'Speed (km/h)', 'speed_kmh', 'Speed in km/h' and 'Speed, km/h' in their two parts. */
@@ -36,22 +38,44 @@ function splitName(cell: string): { name: string; unit: string } {
   const worded = WORDED.exec(text.replace(/(km|mi|m)\/(h|s)$/i, '$1∕$2'));
   const unit = worded?.[2]?.replace('∕', '/') ?? '';
   const isWhole = roleNamed(text) !== undefined && !/[/_,²%]|mph|kph|kmh/i.test(text.slice(-5));
-  return worded && !isWhole && isUnit(unit) ? { name: worded[1]!.trim(), unit } : { name: text, unit: '' };
+  if (TIME_UNITS.test(text)) return { name: text, unit: unitNamed('time', text)! };
+  return worded && !isWhole && isUnitOf(unit, worded[1]!)
+    ? { name: worded[1]!.trim(), unit }
+    : { name: text, unit: '' };
+}
+
+/** Without brackets a lone letter is a unit only where the name before it has such a unit: 'Kanal A' is a name. */
+function isUnitOf(unit: string, name: string): boolean {
+  if (!/^[a-z]$/i.test(unit)) return isUnit(unit);
+  const named = roleNamed(name);
+  return named !== undefined && unitNamed(named.role, unit) !== undefined;
 }
 
 const unitCell = (cell: string): string => cell.replace(/[()[\]{}<>]/g, '').trim();
 
 /** Names and units by the first lines of the file, blank ones left out. */
-export function headerOf(rows: readonly string[][], { decimal }: Format): Header | undefined {
-  const width = usualWidth(rows, decimal);
+export function headerOf(
+  rows: readonly string[][],
+  pieces: readonly string[][],
+  { decimal }: Format,
+): Header | undefined {
+  const width = usualWidth(rows, decimal) || usualWidth(pieces, decimal);
   const isData = (row: readonly string[]): boolean =>
     row.length <= width + 1 &&
     row.filter((cell) => cell.trim() !== '' && isValue(cell, decimal)).length >= Math.min(2, width);
-  const start = rows.findIndex((row, i) => {
-    const run = rows.slice(i, i + RUN);
-    return isData(row) && row.length === width && run.filter(isData).length >= Math.min(run.length, RUN - 1);
-  });
-  if (start < 0) return undefined;
+  const startOf = (is: (row: readonly string[]) => boolean): number =>
+    rows.findIndex((row, i) => {
+      const run = rows.slice(i, i + RUN);
+      return is(row) && row.length === width && run.filter(is).length >= Math.min(run.length, RUN - 1);
+    });
+  // A column that begins late leaves one number a row above: such rows are data, too.
+  const isSparse = (row: readonly string[]): boolean =>
+    row.length === width &&
+    row.some((cell) => cell.trim() !== '') &&
+    row.every((cell) => isNothing(cell) || isValue(cell, decimal)) &&
+    row.some((cell) => !isNothing(cell));
+  const start = Math.min(...[startOf(isData), startOf(isSparse)].filter((at) => at >= 0));
+  if (start === Infinity) return undefined;
   const named = namesAbove(rows, start, width);
   const after =
     named.at === undefined
@@ -63,13 +87,16 @@ export function headerOf(rows: readonly string[][], { decimal }: Format): Header
       (row) => row.length === width && row.some((cell) => cell.trim() !== '' && isValue(cell, decimal)),
     );
   const names = named.at === undefined ? undefined : rows[named.at];
-  const columns = Array.from({ length: filledWidth(rows, start, width, names) }, (_, i) => {
-    const split = splitName(names?.[i] ?? '');
-    return {
-      name: split.name || `column ${i + 1}`,
-      unit: unitCell(named.units?.[i] ?? '') || split.unit || unitInCells(rows.slice(start), i),
-    };
-  });
+  const columns = Array.from(
+    { length: filledWidth([...rows.slice(start), ...pieces], width, names) },
+    (_, i) => {
+      const split = splitName(names?.[i] ?? '');
+      return {
+        name: split.name || `column ${i + 1}`,
+        unit: unitCell(named.units?.[i] ?? '') || split.unit || unitInCells(rows.slice(start), i),
+      };
+    },
+  );
   return {
     names: columns.map(({ name }) => name),
     units: columns.map(({ unit }) => unit),
@@ -88,15 +115,10 @@ function unitInCells(rows: readonly string[][], i: number): string {
 }
 
 /** Columns that hold anything: a delimiter at the end of each line makes none. */
-function filledWidth(
-  rows: readonly string[][],
-  start: number,
-  width: number,
-  names: readonly string[] | undefined,
-): number {
+function filledWidth(rows: readonly string[][], width: number, names: readonly string[] | undefined): number {
   let filled = width;
   const isEmpty = (i: number): boolean =>
-    (names?.[i] ?? '').trim() === '' && rows.slice(start).every((row) => (row[i] ?? '').trim() === '');
+    (names?.[i] ?? '').trim() === '' && rows.every((row) => (row[i] ?? '').trim() === '');
   while (filled > 1 && isEmpty(filled - 1)) filled--;
   return filled;
 }

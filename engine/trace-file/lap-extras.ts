@@ -1,13 +1,14 @@
 /** The columns that a stint can do without, over the whole log and in the lap that is used. */
 import type { TraceColumns } from '../circuit/trace.ts';
 import type { TraceRole } from '../circuit/understood.ts';
-import type { Extra, ExtraRole } from './extra.ts';
+import { unused, type Extra, type ExtraRole } from './extra.ts';
 import { extraOf, filledBetween, filledText } from './extras.ts';
 import { mostGap, type JudgedLap } from './judge-laps.ts';
 import { lapColumns, type MotionLog } from './motion-log.ts';
 import { badCells } from './read-motion.ts';
-import { chosenUnit, statedUnit, type Sources } from './sources.ts';
-import { count } from './words.ts';
+import { chosenUnit, isSaid, statedUnit, type Sources } from './sources.ts';
+import { unitsOf } from './units.ts';
+import { count, joined } from './words.ts';
 
 const EXTRAS: readonly [ExtraRole, Exclude<keyof TraceColumns, 'time_s' | 'distance_m' | 'speed_mps'>][] = [
   ['slope', 'slope'],
@@ -33,10 +34,12 @@ export function extrasFor(
     if (at === undefined) return [];
     const name = header.names[at]!;
     const values = Float64Array.from(log.kept, (row) => columns.values[at]![row]!);
-    const extra = extraOf(
-      { role, name, values, stated: statedUnit(sources, at), chosen: chosenUnit(sources, at) },
-      log,
-    );
+    const stated = statedUnit(sources, at);
+    const chosen = chosenUnit(sources, at);
+    const isUnknown = header.units[at] !== '' && !stated && !chosen && !isSaid(sources, at);
+    const extra = isUnknown
+      ? unused('', name, `its unit '${header.units[at]}' is none of ${joined(unitsOf(role), 'or')}`)
+      : extraOf({ role, name, values, stated, chosen }, log);
     const [first, ...others] = badCells(columns, at, name);
     const spoilt = first ? [`${name}: ${count(others.length + 1, 'cell')} left out; ${first.text}`] : [];
     return [{ ...extra, at, key, mended: [...spoilt, ...extra.mended] }];

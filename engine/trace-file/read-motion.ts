@@ -115,7 +115,8 @@ function checkedSpeed({ columns, names, index, units }: MotionSources) {
           : `${plain(value)} ${unit}, ${quantity(kmhFromMps(v), 'km/h')}`;
       faults.push({
         at: i,
-        text: `row ${columns.rowNumbers[i]}, column ${names[at]}: expected 0 to ${MOST_KMH} km/h, got ${got}`,
+        kind: v < 0 ? 'below nothing' : 'too fast',
+        text: `row ${columns.rowNumbers[i]}, column ${names[at]}: expected 0 to ${MOST_KMH} km/h, got ${got}${units.chosenTooFast}`,
       });
     } else if (v < 0) {
       held.note(columns.rowNumbers[i]!);
@@ -135,6 +136,7 @@ function checkedSpeed({ columns, names, index, units }: MotionSources) {
 export function badCells({ bad, rowNumbers }: Columns, at: number, name: string): Fault[] {
   return bad[at]!.map((cell) => ({
     at: cell.at,
+    kind: `no number in ${name}`,
     text: `row ${rowNumbers[cell.at]}, column ${name}: expected a number, got '${cell.text}'`,
   }));
 }

@@ -45,9 +45,10 @@ export function readTrace(
   const rowsOf = (lines: readonly string[]): string[][] =>
     cutRows(lines.join('\n'), format).filter((row) => row.some((cell) => cell.trim() !== ''));
   const head = rowsOf(sample.head);
-  const header = headerOf(head, format);
+  const pieces = rowsOf(sample.pieces);
+  const header = headerOf(head, pieces, format);
   if (!header) return refused(NO_TABLE);
-  const kinds = kindsOf([...head, ...rowsOf(sample.pieces)], header, format);
+  const kinds = kindsOf([...head, ...pieces], header, format);
   const columns = readColumns(clean, format, header, kinds, (share) => progress(READING * share));
   const roles = rolesOf(header, columns, choices);
   const reading = understandColumns({ format, header, columns, roles, choices });

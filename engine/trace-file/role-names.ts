@@ -7,7 +7,7 @@ const NAMES: readonly [TraceRole, readonly RegExp[]][] = [
     'time',
     [
       /^(unix|epoch|posix|elapsed|log|logger|session|run|recording|relative|rel|abs|absolute|running|total)? ?(time|t|zeit|temps|tiempo|tempo)( stamp| elapsed| abs| rel| relative?| s)?$/,
-      /^(seconds|secs?|timestamp|zeitstempel|laufzeit|messzeit|date ?time|clock|uhrzeit|heure|hora|ora|chrono|datum zeit)$/,
+      /^(seconds|secs?|millis|micros|nanos|ms|us|ns|timestamp|zeitstempel|laufzeit|messzeit|date ?time|clock|uhrzeit|heure|hora|ora|chrono|datum zeit)$/,
       /^(gps|utc|local|system|world)? ?(time|clock|zeit)( of day| utc| local)?$/,
       /^(lap|runden|sample)? ?(time|zeit)$|^temps (au )?tour$|^tiempo (de )?vuelta$|^tempo (sul )?giro$/,
     ],
@@ -82,6 +82,11 @@ export const plainName = (name: string): string =>
     .replace(/[^a-z0-9]+/g, ' ')
     .trim();
 
+/** A letter may stand for much else, 'V' for volts: it gives way to every word. */
+const LETTER_RANK = 5;
+
+export const isLetter = (plain: string): boolean => plain.length === 1;
+
 export interface NamedRole {
   role: TraceRole;
   /** 0 for the plainest name of the role; a higher rank gives way. */
@@ -93,7 +98,7 @@ export function roleNamed(name: string): NamedRole | undefined {
   const plain = plainName(name);
   for (const [role, ranks] of NAMES) {
     const rank = ranks.findIndex((pattern) => pattern.test(plain));
-    if (rank >= 0) return { role, rank };
+    if (rank >= 0) return { role, rank: rank + (isLetter(plain) && role !== 'time' ? LETTER_RANK : 0) };
   }
   return brakeNamed(plain);
 }

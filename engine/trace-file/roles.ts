@@ -2,8 +2,9 @@
 import type { TraceChoices, TraceRole } from '../circuit/understood.ts';
 import type { Header } from './header.ts';
 import type { Columns } from './read-columns.ts';
-import { roleNamed } from './role-names.ts';
-import { correlation, differences, rangeOf } from './statistics.ts';
+import { isLetter, plainName, roleNamed } from './role-names.ts';
+import { correlation, differences, quantile, rangeOf } from './statistics.ts';
+import { unitNamed } from './units.ts';
 
 export type Roles = readonly (TraceRole | null)[];
 
@@ -17,6 +18,8 @@ const RISING = 0.5;
 const FALLING = 0.02;
 /** Speeds in any of their units. */
 const SPEED = { most: 400, least: 15 };
+/** A lap's speeds spread over more than this share of the highest. */
+const LETTER_RANGE = 0.15;
 /** Steps of a speed from row to row, as a share of its range: what jumps more is no speed. */
 const SMOOTH = 0.25;
 /** Steps of a distance follow the speed, those of a time do not. */
@@ -43,7 +46,11 @@ function byName(header: Header, { kinds, values }: Columns): { i: number; role: 
       const { low, high } = rangeOf(values[i]!);
       const isDoubtful = named.role === 'time' && named.rank >= DOUBTFUL_RANK && !rises(values[i]!);
       const isEmpty = Number.isNaN(low) || (kinds[i] === 'text' && named.role !== 'lap');
-      if (isEmpty) return [{ i, role: named.role, rank: named.rank + LAST_RANK }];
+      const isStill = named.role === 'speed' && low === 0 && high === 0;
+      const isVolts =
+        named.role === 'speed' && isLetter(plainName(name)) && !isLikelySpeed(header.units[i]!, values[i]!);
+      if (isVolts) return [];
+      if (isEmpty || isStill) return [{ i, role: named.role, rank: named.rank + LAST_RANK }];
       return isDoubtful || (named.role === 'time' && low === high) ? [] : [{ i, ...named }];
     })
     .sort((a, b) => a.rank - b.rank);
@@ -55,6 +62,13 @@ function rises(values: Float64Array): boolean {
   const up = steps.filter((step) => step > 0).length;
   const down = steps.filter((step) => step < 0).length;
   return up >= RISING * steps.length && down <= FALLING * steps.length;
+}
+
+/** Whether a column that is called by a letter is a speed: a battery's volts hardly move. */
+function isLikelySpeed(unit: string, values: Float64Array): boolean {
+  const [low, high] = [quantile(values, 0.05), quantile(values, 0.95)];
+  const isOther = unit !== '' && unitNamed('speed', unit) === undefined;
+  return !isOther && high >= SPEED.least && high <= SPEED.most && high - low > LETTER_RANGE * high;
 }
 
 function isSpeed(values: Float64Array): boolean {

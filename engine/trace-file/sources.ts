@@ -21,13 +21,17 @@ export function statedUnit({ header, columns, roles }: Sources, i: number): stri
   return unitNamed(role, header.units[i]!) ?? '';
 }
 
+/** Whether a person said what a column is: then a unit of something else in its name is no unit. */
+export const isSaid = ({ choices }: Sources, i: number): boolean =>
+  choices.roles?.[i] !== undefined && choices.roles[i] !== null;
+
 /** Whether a column that a lap needs states a unit that is none of its role's, and nobody chose another. */
 export function isForeign(sources: Sources, i: number): boolean {
   const { header, roles, choices, columns } = sources;
   const role = roles[i];
   if (role !== 'speed' && role !== 'time' && role !== 'distance') return false;
   if (header.units[i] === '' || columns.kinds[i] !== 'number') return false;
-  return !choices.units?.[i] && !statedUnit(sources, i);
+  return !choices.units?.[i] && !statedUnit(sources, i) && !isSaid(sources, i);
 }
 
 export const foreignUnits = (sources: Sources): string[] =>

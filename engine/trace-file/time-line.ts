@@ -7,6 +7,21 @@ export interface Fault {
   /** Index among the rows of numbers. */
   at: number;
   text: string;
+  /** Faults of the same kind are said once, with their count; what has none is said alone. */
+  kind?: string;
+}
+
+/** One sentence a kind, by its first row. */
+export function together(faults: readonly Fault[]): string[] {
+  const kinds = new Map<string, { text: string; more: number }>();
+  for (const { kind, text } of faults) {
+    const first = kinds.get(kind ?? text);
+    if (first) first.more += 1;
+    else kinds.set(kind ?? text, { text, more: 0 });
+  }
+  return [...kinds.values()].map(({ text, more }) =>
+    more > 0 ? `${text}, and so in ${count(more, 'more row')}` : text,
+  );
 }
 
 export interface TimeLine {
@@ -39,7 +54,8 @@ const WRAP_INTERVALS = 5;
 const AHEAD_S = 10;
 
 /** Seconds, minutes, hours, half a day, a day, a week. */
-const CLOCK_WRAPS_S = [60, 3600, 43_200, 86_400, 604_800];
+const DAY_S = 86_400;
+const CLOCK_WRAPS_S = [60, 3600, 43_200, DAY_S, 604_800];
 const COUNTER_WRAPS = [2 ** 16, 2 ** 32];
 /** Counters behind a column in seconds: milliseconds, microseconds [s] */
 const HIDDEN_COUNTERS_S = [2 ** 16 * 1e-3, 2 ** 32 * 1e-3, 2 ** 32 * 1e-6];
@@ -100,7 +116,8 @@ export function timeLine(
           continue;
         } else {
           if (isBackwards) continue;
-          if (!isNew && t - lowest > NEAR_START_S) faults.push({ at: i, text: backText(i, raw, t) });
+          if (!isNew && t - lowest > NEAR_START_S)
+            faults.push({ at: i, text: backText(i, raw, t), kind: 'back' });
           else restarts.push(n);
           offset = last + interval - t;
         }
@@ -131,7 +148,9 @@ export function timeLine(
     faults,
     mended: [
       wrapped.n > 0
-        ? `${name} starts again ${wrapped.n === 1 ? 'once' : `${wrapped.n} times`} after ${quantity(wrapped.at_s, 's', wrapped.at_s % 1 ? 3 : 0)}: read as a counter that wraps`
+        ? wrapped.at_s === DAY_S
+          ? `${name} passes midnight: read on`
+          : `${name} starts again ${wrapped.n === 1 ? 'once' : `${wrapped.n} times`} after ${quantity(wrapped.at_s, 's', wrapped.at_s % 1 ? 3 : 0)}: read as a counter that wraps`
         : '',
       left.twice.sentence((rows) => `${count(rows, 'row')} with the time of the row before left out`),
       left.late.sentence((rows) => `${count(rows, 'row')} earlier than the row before left out`),

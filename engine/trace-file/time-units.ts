@@ -3,7 +3,7 @@ import type { TraceRole } from '../circuit/understood.ts';
 import { kmhFromMps } from '../units.ts';
 import { quantile, sampled } from './statistics.ts';
 import { sizeOf, unitsOf } from './units.ts';
-import { plain, quantity } from './words.ts';
+import { joined, plain, quantity } from './words.ts';
 
 type MotionRole = Extract<TraceRole, 'time' | 'distance' | 'speed'>;
 
@@ -13,6 +13,8 @@ export interface MotionColumn {
   stated: string;
   /** As a person chose it: it stands, whatever speaks against it. */
   chosen?: string | undefined;
+  /** Knots are as likely as any other. */
+  isNautical?: boolean;
 }
 
 export type MotionColumns = Partial<Record<MotionRole, MotionColumn>> & { speed: MotionColumn };
@@ -23,6 +25,8 @@ export interface MotionUnits {
   /** Units of the speed that fit equally well: a person must say which. */
   open: { unit: string; top_kmh: number }[];
   topSpeed: number;
+  /** Where a unit that a person chose makes a speed of no car: what would fit. Empty elsewhere. */
+  chosenTooFast: string;
 }
 
 /** Rows apart by less or more than this are no log of a lap [s] */
@@ -81,7 +85,16 @@ export function motionUnits(columns: MotionColumns): MotionUnits {
     reason: reasons(best.unit, columns, raw, speeds.length > 1),
     open: speeds.length > 1 ? speeds.map((unit) => ({ unit, top_kmh: topKmh(raw, unit) })) : [],
     topSpeed: raw.top,
+    chosenTooFast: tooFast(columns, raw),
   };
+}
+
+/** A choice stands, here and for the next file of the same header; the sentence says where it came from. */
+function tooFast({ speed }: MotionColumns, raw: Raw): string {
+  if (!speed.chosen || topKmh(raw, speed.chosen) <= MOST_KMH) return '';
+  const fitting = COMMON_SPEEDS.filter((unit) => isWithin(topKmh(raw, unit), LIKELY_KMH));
+  const other = fitting.length > 0 ? `; ${joined(fitting, 'or')} would fit` : '';
+  return `, read in ${speed.chosen} as you corrected it before${other}`;
 }
 
 interface Reading {
@@ -106,10 +119,14 @@ function readingsOf(columns: MotionColumns): Reading[] {
   );
 }
 
-function optionsOf(role: MotionRole, { stated, chosen }: MotionColumn): { unit: string; cost: number }[] {
+function optionsOf(
+  role: MotionRole,
+  { stated, chosen, isNautical }: MotionColumn,
+): { unit: string; cost: number }[] {
   if (chosen) return [{ unit: chosen, cost: 0 }];
   return unitsOf(role).map((unit, i) => {
-    const isRare = role === 'speed' ? !COMMON_SPEEDS.includes(unit) : i > 1;
+    const isCommon = COMMON_SPEEDS.includes(unit) || (isNautical && unit === 'kn');
+    const isRare = role === 'speed' ? !isCommon : i > 1;
     if (stated) return { unit, cost: unit === stated ? 0 : NOT_STATED + (isRare ? RARE : 0) };
     return { unit, cost: role === 'speed' ? (isRare ? RARE : 0) : NOT_USUAL * i };
   });

@@ -2,15 +2,16 @@
 import type { TraceColumns } from '../circuit/trace.ts';
 import type { TraceChoices, TraceQuestion, TraceRole, UnderstoodTrace } from '../circuit/understood.ts';
 import { cutLaps } from './cut-laps.ts';
-import type { Header } from './header.ts';
 import { fastest, judgeLaps, type JudgedLap } from './judge-laps.ts';
 import { columnsOfLap, extrasFor } from './lap-extras.ts';
 import type { Columns } from './read-columns.ts';
 import { readMotion, type ReadMotion } from './read-motion.ts';
-import type { Roles } from './roles.ts';
+import { plainName, roleNamed } from './role-names.ts';
 import { columnOf, overviewOf, shared, shownOnly } from './show-columns.ts';
 import { chosenUnit, foreignUnits, statedUnit, type Sources } from './sources.ts';
+import { spreadText, spreadTimes } from './spread-times.ts';
 import { differences, quantile, rangeOf } from './statistics.ts';
+import { together } from './time-line.ts';
 import { motionUnits, type MotionColumn, type MotionUnits } from './time-units.ts';
 import { joined, plain, quantity } from './words.ts';
 
@@ -20,7 +21,8 @@ interface Understanding {
   columns: TraceColumns | null;
 }
 
-export function understandColumns(sources: Sources): Understanding {
+export function understandColumns(given: Sources): Understanding {
+  const { sources, mended: spread } = withSpreadTimes(given);
   const { header, columns, roles } = sources;
   const index: Partial<Record<TraceRole, number>> = {};
   roles.forEach((role, i) => {
@@ -29,17 +31,19 @@ export function understandColumns(sources: Sources): Understanding {
   const isMoving = index.speed !== undefined && (index.time ?? index.distance) !== undefined;
   const empty = emptyColumns(sources);
   const problems = [
-    ...missingRoles(header, roles),
+    ...missingRoles(sources),
     ...(isMoving ? [] : empty.map(({ text }) => `column ${text}`)),
     ...foreignUnits(sources),
   ];
   if (!isMoving) return only(sources, problems);
+  if (isStill(columns.values[index.speed!]!))
+    return only(sources, [...problems, `column ${header.names[index.speed!]!}: it is always 0`]);
 
   const units = unitsFor(sources, index);
   const motion = readMotion({ columns, names: header.names, index, units });
   const { log } = motion;
   if (log.kept.length < 2) {
-    const why = log.faults.map(({ text }) => text);
+    const why = together(log.faults);
     return only(sources, [
       ...problems,
       ...(why.length > 0 ? why : ['rows: none has a speed and a time or distance']),
@@ -85,6 +89,8 @@ export function understandColumns(sources: Sources): Understanding {
       mended: [
         ...columns.mended,
         ...empty.map(({ text }) => `${text}; not used`),
+        ...spread,
+        ...stillSpeeds(sources, index.speed!),
         ...pieces,
         ...mendedMotion(motion, sources, index),
         ...extras.flatMap(({ mended }) => mended),
@@ -95,6 +101,32 @@ export function understandColumns(sources: Sources): Understanding {
   };
 }
 
+/** A clock that is coarser than the rows, made as fine as they are. */
+function withSpreadTimes(sources: Sources): { sources: Sources; mended: string[] } {
+  const { columns, header, roles } = sources;
+  const [time, speed] = [roles.indexOf('time'), roles.indexOf('speed')];
+  const spread = time >= 0 && speed >= 0 ? spreadTimes(columns.values[time]!, columns.values[speed]!) : null;
+  if (!spread) return { sources, mended: [] };
+  return {
+    sources: { ...sources, columns: { ...columns, values: columns.values.with(time, spread.times) } },
+    mended: [spreadText(header.names[time]!, spread.rows)],
+  };
+}
+
+/** Other columns that are called a speed and always show nothing. */
+function stillSpeeds({ header, columns }: Sources, used: number): string[] {
+  return header.names.flatMap((name, i) =>
+    i !== used && roleNamed(name)?.role === 'speed' && isStill(columns.values[i]!)
+      ? [`${name} is always 0: ${header.names[used]!} is the speed`]
+      : [],
+  );
+}
+
+function isStill(values: Float64Array): boolean {
+  const { low, high } = rangeOf(values);
+  return low === 0 && high === 0;
+}
+
 /** Columns without a lap: a person can say which is which. */
 const only = (sources: Sources, problems: string[]): Understanding => ({
   problems: sources.format.question ? [] : problems,
@@ -102,15 +134,25 @@ const only = (sources: Sources, problems: string[]): Understanding => ({
   understood: shownOnly(sources),
 });
 
-function missingRoles({ names, isNamed }: Header, roles: Roles): string[] {
+function missingRoles({ header, columns, roles }: Sources): string[] {
+  const { names, isNamed } = header;
   const has = (role: TraceRole): boolean => roles.includes(role);
   const among = joined(names.slice(0, 12), 'or');
   const how = isNamed ? 'is named' : 'is seen';
   const missing: string[] = [];
   if (!has('speed')) missing.push(`header: no column ${how} as a speed; say which it is: ${among}`);
-  if (!has('time') && !has('distance'))
-    missing.push(`header: no column ${how} as a time or a distance; say which it is: ${among}`);
+  if (has('time') || has('distance')) return missing;
+  const still = names.findIndex((name, i) => isNamed && roleNamed(name)?.role === 'time' && !roles[i]);
+  if (still >= 0) missing.push(`column ${names[still]!}: ${whyNoTime(columns.values[still]!)}`);
+  else missing.push(`header: no column ${how} as a time or a distance; say which it is: ${among}`);
   return missing;
+}
+
+/** What is wrong with a column that is called a time. */
+function whyNoTime(values: Float64Array): string {
+  const { low, high } = rangeOf(values);
+  if (values.length < 2) return 'it has one row; a lap needs more';
+  return low === high ? `it is always ${plain(low)}; a time must rise` : 'it does not rise from row to row';
 }
 
 function isEmpty({ values, kinds }: Columns, i: number, role: TraceRole): boolean {
@@ -135,11 +177,14 @@ function unitsFor(sources: Sources, index: Partial<Record<TraceRole, number>>): 
     chosen: columns.kinds[at] === 'number' ? chosenUnit(sources, at) : 's',
   });
   return motionUnits({
-    speed: column(index.speed!),
+    speed: { ...column(index.speed!), isNautical: isNautical(sources.header.names[index.speed!]!) },
     ...(index.time === undefined ? {} : { time: column(index.time) }),
     ...(index.distance === undefined ? {} : { distance: column(index.distance) }),
   });
 }
+
+/** Speed over ground, as receivers from the sea call it. */
+const isNautical = (name: string): boolean => /^(sog|speed over ground)\b/.test(plainName(name));
 
 function speedQuestion(
   { open, topSpeed }: MotionUnits,

@@ -47,10 +47,11 @@ const UNITS: Record<TraceRole, Record<string, Unit>> = {
       'secondi',
     ),
     ms: unit(1e-3, 'msec', 'millisec', 'millis', 'millisecond', 'milliseconds'),
-    µs: unit(1e-6, 'us', 'usec', 'microseconds'),
+    µs: unit(1e-6, 'us', 'usec', 'micros', 'microsec', 'microsecond', 'microseconds'),
     min: unit(60, 'mins', 'minute', 'minutes', 'minuten'),
     h: unit(HOUR_S, 'hr', 'hour', 'hours'),
     d: unit(24 * HOUR_S, 'day', 'days'),
+    ns: unit(1e-9, 'nsec', 'nanos', 'nanosec', 'nanosecond', 'nanoseconds'),
   },
   distance: {
     m: unit(1, 'metre', 'metres', 'meter', 'meters', 'mtr'),
@@ -70,8 +71,16 @@ const UNITS: Record<TraceRole, Record<string, Unit>> = {
     '%': unit(0.01, 'pct', 'percent', 'prozent'),
     '°': unit(radians(1), 'deg', 'degree', 'degrees', 'grad'),
     'm/m': unit(1, 'ratio', 'mm'),
+    '‰': unit(1e-3, 'mmm', 'permil', 'permille', 'promille'),
+    rad: unit(1, 'rads', 'radian', 'radians'),
+    mrad: unit(1e-3, 'millirad', 'milliradians'),
   },
-  altitude: { m: unit(1, 'metre', 'metres', 'meter', 'meters', 'masl'), ft: unit(FOOT_M, 'feet', 'foot') },
+  altitude: {
+    m: unit(1, 'metre', 'metres', 'meter', 'meters', 'masl'),
+    ft: unit(FOOT_M, 'feet', 'foot'),
+    km: unit(1000, 'kilometre', 'kilometres', 'kilometer', 'kilometers'),
+    mm: unit(1e-3, 'millimetre', 'millimetres', 'millimeter', 'millimeters'),
+  },
   acceleration: {
     g: unit(GRAVITY_MPS2, 'gs', 'gn', 'g0'),
     'm/s²': unit(1, 'ms2', 'mps2', 'msec2', 'mss', 'ms22'),
@@ -86,7 +95,7 @@ const spelling = (text: string): string =>
     .normalize('NFKC')
     .replace(/μ/g, 'µ')
     .toLowerCase()
-    .replace(/[^a-z0-9µ%°∞]/g, '');
+    .replace(/[^a-z0-9µ%‰°∞]/g, '');
 
 export const unitsOf = (role: TraceRole): string[] => Object.keys(UNITS[role]).filter((name) => name !== '');
 

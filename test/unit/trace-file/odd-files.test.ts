@@ -75,7 +75,7 @@ const READABLE: Record<string, Readable> = {
   'times-hms-over-midnight.csv': {
     format: ';,',
     roles: ['time hh:mm:ss', 'speed km/h'],
-    mended: ['Uhrzeit starts again once after 86 400 s: read as a counter that wraps'],
+    mended: ['Uhrzeit passes midnight: read on'],
   },
   'times-mm-ss.csv': { format: ',.', roles: ['time hh:mm:ss', 'speed km/h'] },
   'times-iso.csv': { format: ',.', roles: ['time date and time', 'speed m/s'] },

@@ -121,11 +121,14 @@ describe('a bad file', () => {
     expect(problems(text)).toEqual(['row 18, column speed: expected 0 to 400 km/h, got 512 km/h']);
   });
 
-  it('says all at once, and counts what it does not list', () => {
+  it('says what happens again and again once, by its first row and how often', () => {
     const text = plain.replaceAll(/\n(\d\d+)\.5,.*/g, '\n$1.5,x');
-    const found = problems(text);
-    expect(found.length).toBe(21);
-    expect(found.at(-1)).toBe('and 70 more');
+    expect(problems(text)).toEqual([
+      "row 23, column speed: expected a number, got 'x', and so in 89 more rows",
+    ]);
+    expect(problems(plain.replaceAll(/,(\d)/g, ',-$1'))[0]).toBe(
+      'row 2, column speed: expected 0 to 400 km/h, got -180 km/h, and so in 200 more rows',
+    );
   });
 
   it('with a unit that no speed has is told which there are', () => {
