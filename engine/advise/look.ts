@@ -6,7 +6,6 @@ import {
   type CornerModel,
   type StintModel,
 } from '../stint/compile.ts';
-import { blankingKeys } from '../stint/corners.ts';
 import type { CornerResult } from '../stint/result.ts';
 import { clockOf, runCorner } from '../stint/run.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -26,7 +25,7 @@ export function finished<T>(search: Search<T>): T {
 /** The summary of a corner at a blanking [percent]. */
 export type Look = (blanking_pct: number) => Search<CornerResult>;
 
-/** A corner, the way to look at it, and the lap from which a phase blanks its mouth otherwise; null where none does. */
+/** A corner, the way to look at it, and the first lap on which a phase has blanked its mouth anew; null where none does. */
 export interface Sight {
   corner: CornerModel;
   look: Look;
@@ -43,7 +42,9 @@ export function looksAt(scenario: Scenario, options: CompileOptions): Sight[] {
 }
 
 function lapOfChange({ scenario, passages }: StintModel, { corner }: CornerModel): number | null {
-  const keys = [`blanking_pct.${corner.axle}`, ...blankingKeys(scenario, corner)];
+  const sides = corner.side === 'both' ? ['left', 'right'] : [corner.side];
+  const axle = `blanking_pct.${corner.axle}`;
+  const keys = [axle, ...sides.map((side) => `${axle}_${side}`)];
   const phase = scenario.stint.phases.findIndex(({ set = {} }) => keys.some((key) => key in set));
   const next = phase < 0 ? undefined : passages.find(({ leg, kind }) => leg >= phase && kind !== 'stand');
   return next && next.kind !== 'stand' ? next.lap : null;
@@ -67,19 +68,23 @@ export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotM
 
 /** Beyond this fluid, bearing and pad lack air: proposed only where nothing less holds. Common practice, no source [%] */
 export const MOST_PROPOSED_PCT = 85;
-/** Width of the bracket that is left around the best blanking, in points. */
-const BEST_POINTS = 1;
-
-/** The whole percent with the largest smaller margin: where the hot margin, which falls, meets the cold one, which grows. */
-export function* bestBlanking(look: Look, most = MOST_PROPOSED_PCT): Search<number> {
+/**
+ * The whole percent in a range with the largest smaller margin: where the hot margin, which falls, meets the cold one, which
+ * grows. The middle of a range that has no whole percent.
+ */
+export function* bestBlanking(
+  look: Look,
+  [low, high]: readonly [number, number] = [0, MOST_PROPOSED_PCT],
+): Search<number> {
   function* isHotter(blanking_pct: number): Search<boolean> {
     const { verdict } = yield* look(blanking_pct);
     return verdict.hotMargin_K < verdict.coldMargin_K;
   }
-  if (yield* isHotter(0)) return 0;
-  if (!(yield* isHotter(most))) return most;
-  let [cool, warm] = [0, most];
-  while (warm - cool > BEST_POINTS) {
+  let [cool, warm] = [Math.ceil(low), Math.floor(high)];
+  if (cool > warm) return (low + high) / 2;
+  if (yield* isHotter(cool)) return cool;
+  if (!(yield* isHotter(warm))) return warm;
+  while (warm - cool > 1) {
     const middle = Math.round((cool + warm) / 2);
     if (yield* isHotter(middle)) warm = middle;
     else cool = middle;

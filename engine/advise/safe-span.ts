@@ -26,9 +26,15 @@ export function* safeSpans(scenario: Scenario, options: CompileOptions = {}): Se
     const first = none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake)) : null;
     const before = first?.span_pct && changesOn !== null ? { ...first, lap: changesOn } : null;
     if (none && best && !before) none.remedies = yield* remedies(scenario, options, { axle, side, best });
-    spans.push({ axle, side, ...found, before });
+    const isIdle = best !== null && changesOn !== null && !(yield* decides(look, changesOn));
+    spans.push({ axle, side, ...found, changesOn, isIdle, before });
   }
   return spans;
+}
+
+/** Whether any lap counts before the blanking is changed. */
+function* decides(look: Look, changesOn: number): Search<boolean> {
+  return (yield* look(0)).laps.some((lap) => lap.in !== null && lap.lap < changesOn);
 }
 
 /** The same looks, judged by the laps before one of them only. */
@@ -56,13 +62,14 @@ function* reachOf({ duct, ...brake }: Brake, look: Look): Search<Reach> {
   const window = windowOf({ duct, ...brake });
   const cool = yield* endOf(look, isTooHot, { good: 0, bad: 100 });
   const warm = yield* endOf(look, isTooCold, { good: 100, bad: 0 });
-  const most = warm.last !== null && warm.last > MOST_PROPOSED_PCT ? 100 : MOST_PROPOSED_PCT;
-  const best = yield* spareAt(look, yield* bestBlanking(look, most), duct.panels_pct);
   if (warm.last === null || cool.last === null || warm.last > cool.last) {
-    const swing_K = (yield* look(best.blanking_pct)).verdict.swing_K;
-    return { ...nothing, best, proposal: best, none: noSpan(warm.last, cool.last, swing_K, window) };
+    const best = yield* spareAt(look, yield* bestBlanking(look), duct.panels_pct);
+    const { verdict } = yield* look(best.blanking_pct);
+    return { ...nothing, best, proposal: best, none: noSpan(warm.last, cool.last, verdict, window) };
   }
   const span = rounded(warm.last, cool.last);
+  const most = Math.ceil(span[0]) <= MOST_PROPOSED_PCT ? Math.min(span[1], MOST_PROPOSED_PCT) : span[1];
+  const best = yield* spareAt(look, yield* bestBlanking(look, [span[0], most]), duct.panels_pct);
   const low = warm.beyond === null ? null : coldBound(yield* look(warm.beyond));
   const high = cool.beyond === null ? null : hotBound(yield* look(cool.beyond), window);
   const proposal = yield* proposed(look, { span, best, panels: duct.panels_pct });
@@ -105,7 +112,7 @@ function* endOf(
 function noSpan(
   warmFrom_pct: number | null,
   coolTo_pct: number | null,
-  swing_K: number | null,
+  { swing_K, hotLimit, coldLimit }: Verdict,
   window: WindowLimits,
 ): NoSpan {
   const why =
@@ -116,6 +123,8 @@ function noSpan(
         : 'swing';
   return {
     why,
+    hotLimit,
+    coldLimit,
     warmFrom_pct,
     coolTo_pct,
     swing_K,

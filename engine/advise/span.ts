@@ -32,6 +32,9 @@ export interface Remedy {
 export interface NoSpan {
   /** Too hot even open, too cold even closed, or too cold wherever it is not too hot. */
   why: 'hot when open' | 'cold when closed' | 'swing';
+  /** The limits that are nearest at the least bad blanking. */
+  hotLimit: Limit;
+  coldLimit: Limit;
   /** The least that must be closed not to be too cold, and the most that may be not to be too hot; null: none does. */
   warmFrom_pct: number | null;
   coolTo_pct: number | null;
@@ -47,7 +50,10 @@ export interface Reach {
   /** What bounds each end; null where the span goes on to fully open or fully closed. */
   low: SpanBound | null;
   high: SpanBound | null;
-  /** The blanking with the largest smaller margin, at most 85 % where that holds; the least bad where there is no span. */
+  /**
+   * Of the blankings inside the span that with the largest smaller margin, at most 85 % where that holds; a whole percent
+   * where the span has one. The least bad where there is no span.
+   */
   best: Spare | null;
   /** What to fit: a panel inside the span that has enough to spare, else the best blanking. */
   proposal: Spare | null;
@@ -60,6 +66,10 @@ export interface Reach {
 export interface SafeSpan extends Reach {
   axle: Axle;
   side: CornerResult['side'];
+  /** The first lap on which a phase has blanked the mouth anew; null where none does. */
+  changesOn: number | null;
+  /** Whether no lap counts before that: what is fitted first then decides nothing. */
+  isIdle: boolean;
   /**
    * Where no blanking holds all of them and a phase changes the blanking: the lap on which it does, and what holds over the
    * counted laps before it.

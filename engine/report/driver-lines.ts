@@ -21,7 +21,7 @@ function restartLine(restart: RestartRecord): string {
 const warmth = ({ brakesToWarm, warmLap, warmPlace }: RestartRecord): string =>
   brakesToWarm === null
     ? 'never warm'
-    : `warm from ${warmPlace} on lap ${warmLap}, after ${brakesToWarm} brakings`;
+    : `warm from ${warmPlace} on lap ${warmLap}, after ${brakesToWarm} ${brakesToWarm === 1 ? 'braking' : 'brakings'}`;
 
 function soakLine({ lap, standing_s, caliper, fluid, discFirstMinute_K }: SoakRecord): string {
   const part = (title: string, { start_C, peak_C, peakAfter_s }: SoakRecord['caliper']): string =>

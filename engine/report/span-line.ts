@@ -4,6 +4,9 @@ import type { CornerRecord } from './summary.ts';
 
 export function spanLine(name: string, { safeSpan_pct, span }: CornerRecord): string {
   if (!span) return `${name}: safe span not searched`;
+  if (span.isIdle) {
+    return `${name}: what is fitted first decides no counted lap, the blanking changes on lap ${span.changesOn}`;
+  }
   if (safeSpan_pct) {
     const [low, high] = safeSpan_pct;
     const ends = [bound('below', span.low), bound('above', span.high)].filter(Boolean).join('; ');
@@ -24,16 +27,20 @@ function bound(where: string, end: SpanBound | null): string {
 function fit(spare: Spare | null): string {
   if (!spare) return '';
   const margin_K = Math.min(spare.hotMargin_K, spare.coldMargin_K);
-  return `; fit ${spare.blanking_pct} %, ${margin_K.toFixed(0)} K to spare`;
+  const words = margin_K >= 0 ? `${margin_K.toFixed(0)} K to spare` : `briefly ${misses(spare)}`;
+  return `; fit ${Number(spare.blanking_pct.toFixed(1))} %, ${words}`;
 }
 
-function why({ why: kind, swing_K, width_K }: NoSpan, best: Spare | null): string {
+function why({ why: kind, swing_K, width_K, hotLimit, coldLimit }: NoSpan, best: Spare | null): string {
   const least = best ? `; least bad ${best.blanking_pct} %, ${misses(best)}` : '';
-  const swing = swing_K === null ? '' : ` (swing ${swing_K.toFixed(0)} K, window ${width_K.toFixed(0)} K)`;
+  const isSwing = swing_K !== null && swing_K > width_K;
+  const reason = isSwing
+    ? ` (swing ${swing_K.toFixed(0)} K, window ${width_K.toFixed(0)} K)`
+    : ` (${coldLimit} against ${hotLimit})`;
   const words = {
     'hot when open': 'too hot even fully open',
     'cold when closed': 'too cold even fully closed',
-    swing: `too cold wherever it is not too hot${swing}`,
+    swing: `too cold wherever it is not too hot${reason}`,
   };
   return words[kind] + least;
 }

@@ -8,6 +8,7 @@ interface AnySchema {
   entries?: Record<string, AnySchema>;
   wrapped?: AnySchema;
   item?: AnySchema;
+  literal?: unknown;
   /** Kinds of an item where they differ; a choice of words has its words here. */
   options?: readonly (AnySchema | string)[];
   pipe?: readonly { type: string; metadata?: FieldInfo }[];
@@ -93,13 +94,26 @@ export function fieldAt(key: string): FieldInfo | undefined {
   return at?.pipe?.find((step) => step.type === 'metadata')?.metadata;
 }
 
-/** Dotted keys of a tree that the scenario's schema does not know; lists and free tables are not looked into. */
+/** Of an item of a list: by the kind that it says it is, where its kinds differ. */
+function itemKeysUnknown(item: AnySchema, value: unknown): string[] {
+  if (!isTree(value)) return [];
+  const kinds = item.options?.filter((kind) => typeof kind !== 'string') ?? [item];
+  const own = kinds.find(({ entries }) => entries?.['kind']?.literal === value['kind']) ?? kinds[0];
+  const known = own?.entries;
+  return known ? Object.keys(value).filter((name) => !Object.hasOwn(known, name)) : [];
+}
+
+/** Dotted keys of a tree that the scenario's schema does not know; free tables are not looked into. */
 export function keysUnknown(tree: Tree, prefix = ''): string[] {
   return Object.entries(tree).flatMap(([name, value]) => {
     const key = prefix ? `${prefix}.${name}` : name;
     let at = schemaAt(key);
     if (!at) return [key];
     while (at.wrapped) at = at.wrapped;
+    const { item } = at;
+    if (item && Array.isArray(value)) {
+      return value.flatMap((each, i) => itemKeysUnknown(item, each).map((own) => `${key}.${i}.${own}`));
+    }
     return isTree(value) && (at.entries || IS_SIDE.test(key)) ? keysUnknown(value, key) : [];
   });
 }

@@ -58,7 +58,7 @@ export const trafficSchema = v.looseObject({
   car_ahead_drag_area_m2: quantity('Drag area of the car ahead', [0.1, 5], 'Makes the wake'),
 });
 
-/** Changes that hold from this phase on: any key of conditions, blanking, brake balance or driver. */
+/** Changes that hold from this phase on: any key of conditions, blanking or driver, brake balance, fuel on board. */
 const set = v.optional(
   v.record(v.string(), v.union([v.number(), v.boolean(), v.null()], 'a number, true, false or null')),
 );

@@ -105,7 +105,8 @@ interface Margin {
 /** The smallest margin over all laps, and where. */
 function extreme(laps: LapSummary[], of: (lap: LapSummary) => Margin[]): Margin & { lap: number } {
   const all = laps.flatMap((lap) => of(lap).map((margin) => ({ ...margin, lap: lap.lap })));
-  return all.reduce((small, next) => (next.margin < small.margin ? next : small));
+  const none = { limit: 'face peak' as Limit, margin: Infinity, place: '', lap: 0 };
+  return all.reduce((small, next) => (next.margin < small.margin ? next : small), all[0] ?? none);
 }
 
 const least = (values: number[]): number => values.reduce((small, value) => Math.min(small, value), Infinity);

@@ -1,22 +1,21 @@
 /** What a reader of the result must know: limits passed, ranges left, numbers that went wrong. Nothing is thrown in a run. */
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
-import { measuredLap } from './measured-lap.ts';
+import { blankingAt } from './corners.ts';
+import { legsOf } from './legs.ts';
 import { FAULT_K } from './pulls.ts';
 import type { CornerResult, Notice, Pull } from './result.ts';
+import { traceNotices } from './trace-notices.ts';
 
 /** Highest temperature the tables of iron were made for [°C] */
 const IRON_RANGE_C = 1000;
 /** Blanking beyond this is out of practice: fluid, bearing and pad still need air. Common practice, no source [%] */
 const OUT_OF_PRACTICE_PCT = 85;
 
-export function noticesOf(
-  { scenario, corners: models }: StintModel,
-  corners: CornerResult[],
-  pulls: Pull[],
-): Notice[] {
+export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pull[]): Notice[] {
+  const { scenario, corners: models } = model;
   const found: Notice[] = pulls.filter(({ calls }) => calls !== 'nothing').map(pullNotice);
-  found.push(...unusedChannels(scenario));
+  found.push(...traceNotices(scenario));
   corners.forEach((corner, i) => {
     const { brake } = models[i]!.corner;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
@@ -48,10 +47,11 @@ export function noticesOf(
         `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(margin_K)} K from its wet boiling point: ${act}`,
       );
     }
-    if (!brake.duct && scenario.blanking_pct[corner.axle] > 0) {
+    const most_pct = mostBlanked(model, corner);
+    if (!brake.duct && most_pct > 0) {
       say('no duct', 'there is no duct to blank; its blanking changes nothing');
     }
-    if (brake.duct && scenario.blanking_pct[corner.axle] > OUT_OF_PRACTICE_PCT) {
+    if (brake.duct && most_pct > OUT_OF_PRACTICE_PCT) {
       say(
         'practice',
         `more than ${OUT_OF_PRACTICE_PCT} % blanked is out of practice: fluid, bearing and pads still need air`,
@@ -68,16 +68,7 @@ function pullNotice({ axle, hotter, by_K, lap, calls }: Pull): Notice {
   return { kind: 'pull', text: `${axle}: ${parted}; unequal brakes pull the car${fault}` };
 }
 
-/** Logged channels that say something else than the speed does, and so were left out. */
-function unusedChannels({ trace }: StintModel['scenario']): Notice[] {
-  if (!trace) return [];
-  const { used } = measuredLap(trace);
-  const logged = trace.brake_front_bar ?? trace.brake_rear_bar;
-  const of = (text: string): Notice => ({ kind: 'trace', text: `trace: ${text}` });
-  return [
-    ...(logged && !used.pressure ? [of('brake pressure does not go with slowing down and is not used')] : []),
-    ...(trace.accel_g && !used.accel && !used.pressure
-      ? [of('the acceleration does not go with the speed and is not used; check its unit and sign')]
-      : []),
-  ];
+/** The most that any phase covers of a corner's mouth [%] */
+function mostBlanked({ scenario }: StintModel, { axle, side }: CornerResult): number {
+  return Math.max(...legsOf(scenario).map((leg) => blankingAt(leg.scenario, axle, side)));
 }

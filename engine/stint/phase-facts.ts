@@ -21,7 +21,8 @@ export function notesOf(scenario: Scenario, legs: Leg[], tanks: Tank[]): PhaseNo
     const changed = keysOf(facts).filter((key) =>
       key === 'fuel_kg' ? leg.refuelled : !same(compared[key], before[key]),
     );
-    before = compared;
+    // a phase that takes what the stint leaves may be left nothing
+    if (!driven || leg.laps > 0) before = compared;
     return { ...facts, changed };
   });
 }

@@ -1,5 +1,5 @@
 /** Results with a chosen verdict, for tests of words. */
-import type { Axle, CornerResult, Pull, StintResult, Verdict } from '../../engine/index.ts';
+import type { Axle, CornerResult, Lap, PhaseSpan, Pull, StintResult, Verdict } from '../../engine/index.ts';
 
 const inside: Verdict = {
   status: 'in',
@@ -45,4 +45,4 @@ export function corner(
 }
 
 export const resultOf = (...corners: CornerResult[]): StintResult =>
-  ({ corners, pulls: [] as Pull[] }) as StintResult;
+  ({ corners, pulls: [] as Pull[], laps: [] as Lap[], phases: [] as PhaseSpan[] }) as StintResult;

@@ -21,6 +21,14 @@ export function cornerOf(result: StintResult, axle: Axle): CornerResult | undefi
   return judged.sort(nearestFirst)[0] ?? corners.sort(hotterFirst)[0];
 }
 
+/** The corner at the side in hand; where both sides are alike, or none is in hand, the one that speaks for its axle. */
+export const cornerInView = (
+  result: StintResult,
+  axle: Axle,
+  side: 'left' | 'right' | null,
+): CornerResult | undefined =>
+  result.corners.find((corner) => corner.axle === axle && corner.side === side) ?? cornerOf(result, axle);
+
 /** The side across the car, where the sides differ. */
 export const otherSide = (result: StintResult, { axle, side }: CornerResult): CornerResult | undefined =>
   result.corners.find((corner) => corner.axle === axle && corner.side !== side);

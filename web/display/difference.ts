@@ -2,7 +2,7 @@
 import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
 import { fieldAt, valueAt } from '../../engine/scenario/keys.ts';
 import { unitOf } from '../../engine/scenario/field.ts';
-import { cornerOf } from './corner.ts';
+import { cornerInView } from './corner.ts';
 import { kelvins, withUnit } from './format.ts';
 
 interface Run {
@@ -11,9 +11,14 @@ interface Run {
 }
 
 /** "Against pinned 50 %: face peak 57 K hotter, coldest stop 58 K warmer, first lap out 5 instead of none." */
-export function differenceOf(pinned: Run, now: Run, axle: Axle): string {
-  const before = cornerOf(pinned.result, axle);
-  const after = cornerOf(now.result, axle);
+export function differenceOf(
+  pinned: Run,
+  now: Run,
+  axle: Axle,
+  side: 'left' | 'right' | null = null,
+): string {
+  const before = cornerInView(pinned.result, axle, side);
+  const after = cornerInView(now.result, axle, side);
   if (!before || !after) return '';
   const parts = [facePeak(before, after), coldestStop(before, after), firstLapOut(before, after)];
   return `Against ${pinnedName(pinned.scenario, now.scenario, axle)}: ${parts.filter(Boolean).join(', ')}.`;

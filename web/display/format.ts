@@ -34,8 +34,9 @@ export function kelvins(difference_K: number): string {
   return size < 0.5 ? `less than 1${NBSP}K` : `${decimal(size)}${NBSP}K`;
 }
 
-/** "70 %" */
-export const percent = (value: number): string => `${decimal(value)}${NBSP}%`;
+/** "70 %"; "61.4 %" where it is not whole. */
+export const percent = (value: number): string =>
+  `${decimal(value, Math.abs(value - Math.round(value)) < 0.05 ? 0 : 1)}${NBSP}%`;
 
 /** "26 °C" from a scenario's own unit. */
 export const withUnit = (value: number, unit: string, digits = 0): string =>

@@ -18,6 +18,12 @@ export interface Sentence {
   driver: Piece[];
 }
 
+/** A run and the scenario it is of. */
+interface Told {
+  result: StintResult;
+  scenario: Scenario;
+}
+
 const DOUBT = 'Doubt not yet computed.';
 
 /** The safe spans of the same scenario; null while they are searched, a sentence where the search failed. */
@@ -28,15 +34,16 @@ export function sentenceOf(result: StintResult, scenario: Scenario, found: Found
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
   const leader = corners.find(isOut) ?? corners[0];
   if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], driver: [] };
+  const told = { result, scenario };
   const others = corners.filter((corner) => corner !== leader);
   const rest = others.flatMap((corner) => [
-    ...clause(corner, subject(corner, scenario, ''), clauseOf(found, corner)),
+    ...clause(corner, subject(corner, told, ''), clauseOf(found, corner)),
     { text: ' ' },
   ]);
-  const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), scenario);
+  const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), told);
   const driver = driverLine(result);
   return {
-    lead: clause(leader, subject(leader, scenario, ' blanked')),
+    lead: clause(leader, subject(leader, told, ' blanked')),
     rest: [
       ...safe(leader, found),
       ...across(leader),
@@ -55,10 +62,25 @@ export const plainText = ({ lead, rest, driver }: Sentence): string =>
     .map((line) => line.map(({ text }) => text).join(''))
     .join(' ');
 
-function subject(corner: CornerResult, scenario: Scenario, blanked: string): string {
+function subject(corner: CornerResult, { result, scenario }: Told, blanked: string): string {
   const name = capital(cornerName(corner));
   const share = blankingOf(scenario, corner);
-  return share === null ? `${name}, without a duct,` : `${name} ${percent(share)}${blanked}`;
+  if (share === null) return `${name}, without a duct,`;
+  const then = shareOn(lapSpokenOf(corner), corner, { result, scenario });
+  return then === null || then === share
+    ? `${name} ${percent(share)}${blanked}`
+    : `${name}, by then ${percent(then)} blanked,`;
+}
+
+/** The lap that the verdict's sentence is about. */
+const lapSpokenOf = ({ verdict }: CornerResult): number =>
+  verdict.firstLapOut ?? (verdict.hotMargin_K <= verdict.coldMargin_K ? verdict.hotLap : verdict.coldLap);
+
+/** What is blanked on a lap: phases may have changed it. */
+function shareOn(lap: number, corner: CornerResult, { result, scenario }: Told): number | null {
+  const at = result.laps.find((each) => each.lap === lap);
+  const phase = at && result.phases[at.phase];
+  return blankingOf(phase ? { ...scenario, blanking_pct: phase.blanking_pct } : scenario, corner);
 }
 
 /** The verdict in a sentence; `more` goes on before the full stop. */
@@ -88,11 +110,11 @@ function clause(corner: CornerResult, who: string, more = ''): Piece[] {
 }
 
 /** What the other side does, where the one that spoke is out and so tells only half. */
-function acrossFrom(spoke: CornerResult, other: CornerResult | undefined, scenario: Scenario): Piece[] {
+function acrossFrom(spoke: CornerResult, other: CornerResult | undefined, told: Told): Piece[] {
   if (!other || !isOut(spoke)) return [];
   const { status, hotMargin_K, coldMargin_K } = other.verdict;
   const isAlike = status === spoke.verdict.status && status !== 'both';
-  if (!isAlike) return [...clause(other, subject(other, scenario, '')), { text: ' ' }];
+  if (!isAlike) return [...clause(other, subject(other, told, '')), { text: ' ' }];
   const by = kelvins(status === 'hot' ? hotMargin_K : coldMargin_K);
   return [{ text: `${capital(cornerName(other))} too, by ${by}. ` }];
 }

@@ -16,12 +16,30 @@ export const spansOfLever = (
 ): SafeSpan[] =>
   spans.filter((span) => span.axle === axle && (side === null || span.side === 'both' || span.side === side));
 
+/** What keeps all the corners that a lever moves in; null where nothing does, or it is not known. */
+export function safeTogether(spans: readonly SafeSpan[]): [low: number, high: number] | null {
+  const known = spans.filter(({ isIdle }) => !isIdle);
+  const edges = safeEdges(known);
+  const isWhole = known.every((span) => (span.before ?? span).span_pct !== null);
+  if (!edges || !isWhole || edges.warmFrom_pct > edges.coolTo_pct) return null;
+  return [edges.warmFrom_pct, edges.coolTo_pct];
+}
+
+/** What to fit at a lever that moves one corner; null where it would not keep it in. */
+export function proposedAt(spans: readonly SafeSpan[]): number | null {
+  const [span] = spans;
+  if (!span || spans.length > 1 || span.isIdle) return null;
+  const reach = span.before ?? span;
+  return reach.span_pct ? (reach.proposal?.blanking_pct ?? null) : null;
+}
+
 /**
  * The least blanking that keeps all of them from too cold and the most that keeps all from too hot, in percent; the first is
  * above the second where none does both. null where nothing is judged.
  */
 export function safeEdges(spans: readonly SafeSpan[]): { warmFrom_pct: number; coolTo_pct: number } | null {
   const ends = spans.flatMap((span) => {
+    if (span.isIdle) return [];
     const { span_pct, none } = span.before ?? span;
     if (span_pct) return [{ warm: span_pct[0], cool: span_pct[1] }];
     return none ? [{ warm: none.warmFrom_pct ?? 100, cool: none.coolTo_pct ?? 0 }] : [];
@@ -36,7 +54,8 @@ export function safeEdges(spans: readonly SafeSpan[]): { warmFrom_pct: number; c
 /** "54 to 61 %": whole percent, rounded inwards; with a decimal where less than that is between them. */
 export function spanRange([low, high]: readonly [number, number]): string {
   const [from, to] = [Math.ceil(low - 1e-9), Math.floor(high + 1e-9)];
-  return from <= to
+  if (from === to) return `${percent(from)} alone`;
+  return from < to
     ? `${from} to${NBSP}${percent(to)}`
     : `${decimal(low, 1)} to${NBSP}${decimal(high, 1)}${NBSP}%`;
 }
@@ -47,29 +66,38 @@ const fitted = ({ blanking_pct, panel }: Spare): string =>
 
 type Margins = Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>;
 
-const spare_K = ({ hotMargin_K, coldMargin_K }: Margins): number => Math.min(hotMargin_K, coldMargin_K);
+/** "8 K to spare", or what the window forgives: "briefly 3 K too cold" */
+function spareWords({ hotMargin_K, coldMargin_K }: Margins): string {
+  const least_K = Math.min(hotMargin_K, coldMargin_K);
+  if (least_K >= 0) return `${kelvins(least_K)} to spare`;
+  return `briefly ${kelvins(least_K)} too ${hotMargin_K < coldMargin_K ? 'hot' : 'cold'}`;
+}
 
 /** For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare." Empty where nothing is to say. */
 export function spanSentence(span: SafeSpan): string {
   const { span_pct, proposal, none, best, before } = span;
+  if (span.isIdle)
+    return `What is fitted first decides no counted lap: the blanking changes on lap${NBSP}${span.changesOn}.`;
   if (before?.span_pct) {
     return `Before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}${fitWords(before.proposal)}.`;
   }
   if (none && best) return noSpanSentence(none, best);
   if (!span_pct) return '';
-  return `Safe on counted laps from ${spanRange(span_pct)}${fitWords(proposal)}.`;
+  const until = span.changesOn === null ? '' : `, fitted until lap${NBSP}${span.changesOn},`;
+  return `Safe on counted laps${until} from ${spanRange(span_pct)}${fitWords(proposal)}.`;
 }
 
 const fitWords = (spare: Spare | null): string =>
   spare
-    ? `; fit ${fitted(spare)}, ${kelvins(spare_K(spare))} to spare${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
+    ? `; fit ${fitted(spare)}, ${spareWords(spare)}${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
     : '';
 
 /** More than this is out of practice: fluid, bearing and pad still need air. Common practice, no source. */
 const PRACTICE_PCT = 85;
 
 /** For the other axle, after its verdict: "; safe from 16 to 78 %", "; safe up to 78 %" */
-export function spanClause({ span_pct, none, before }: SafeSpan): string {
+export function spanClause({ span_pct, none, before, isIdle }: SafeSpan): string {
+  if (isIdle) return '';
   if (before?.span_pct) return `; before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}`;
   if (!span_pct) return none ? '; no blanking is safe' : '';
   return span_pct[0] > 0
@@ -77,19 +105,31 @@ export function spanClause({ span_pct, none, before }: SafeSpan): string {
     : `; safe up to ${percent(Math.floor(span_pct[1]))}`;
 }
 
-function noSpanSentence({ why, swing_K, width_K, remedies }: NoSpan, best: Spare): string {
-  const [first] = remedies;
+function noSpanSentence(none: NoSpan, best: Spare): string {
+  const [first] = none.remedies;
   const help = first ? `; ${remedyWords(first)} would gain ${kelvins(first.gain_K)}` : '';
-  switch (why) {
+  switch (none.why) {
     case 'hot when open':
       return `Too hot even fully open${help}.`;
     case 'cold when closed':
       return `Too cold even fully closed${help}.`;
-    case 'swing': {
-      const swing = swing_K === null ? '' : `: swing ${kelvins(swing_K)}, window ${kelvins(width_K)}`;
-      return `No blanking holds both${swing}; least bad ${percent(best.blanking_pct)}, ${misses(best)}${help}.`;
-    }
+    case 'swing':
+      return `No blanking holds both${bothWords(none)}; least bad ${percent(best.blanking_pct)}, ${misses(best)}${help}.`;
   }
+}
+
+/** What the two ask for that no blanking gives: the swing where it is wider than the window, else the limits by name. */
+function bothWords({ swing_K, width_K, hotLimit, coldLimit }: NoSpan): string {
+  if (swing_K !== null && swing_K > width_K && hotLimit === 'face peak' && coldLimit === 'bite') {
+    return `: swing ${kelvins(swing_K)}, window ${kelvins(width_K)}`;
+  }
+  const names = {
+    bite: 'bite',
+    run: 'the lowest mean of a lap',
+    'face peak': 'the face peak',
+    bulk: 'the bulk',
+  };
+  return `, ${names[coldLimit]} and ${names[hotLimit]}`;
 }
 
 /** "50 K too hot and 47 K too cold" */
@@ -98,7 +138,7 @@ function misses({ hotMargin_K, coldMargin_K }: Margins): string {
     hotMargin_K < 0 ? `${kelvins(hotMargin_K)} too hot` : '',
     coldMargin_K < 0 ? `${kelvins(coldMargin_K)} too cold` : '',
   ].filter(Boolean);
-  return ways.length > 0 ? ways.join(' and ') : `${kelvins(spare_K({ hotMargin_K, coldMargin_K }))} to spare`;
+  return ways.length > 0 ? ways.join(' and ') : spareWords({ hotMargin_K, coldMargin_K });
 }
 
 /** "braking 10 % softer", "one hose more" */
@@ -127,6 +167,7 @@ function boundWords(where: 'below' | 'above', end: SpanBound | null): string {
 
 /** Why the span ends where it does, or what was tried where there is none; empty where nothing is to say. */
 export function spanNote(span: SafeSpan): string {
+  if (span.isIdle) return '';
   const { span_pct, low, high, none, best } = span.before ?? span;
   if (span_pct) {
     const later = span.before ? ` No first blanking holds the laps from ${span.before.lap} on.` : '';

@@ -26,11 +26,11 @@ export function fittedWords(blanking_pct: number, mouth: Mouth): string {
 function stripWords(fit: StripFit, strip_mm: number): string {
   if (fit.isExact) return fit.strips === 0 ? 'no tape' : `${counted(fit, strip_mm)}, exactly`;
   if (fit.strips === 0) return `less than half a strip of ${width(strip_mm)}`;
-  return `${counted(fit, strip_mm)}${fit.isTrimmed ? ',' : ''} ${fit.strips === 1 ? 'gives' : 'give'} ${percent(fit.pct)}`;
+  return `${counted(fit, strip_mm)}${fit.isTrimmed ? ',' : ''} ${fit.strips === 1 ? 'gives' : 'give'} ${percent(Math.round(fit.pct))}`;
 }
 
 const panelWords = ({ letter, pct, isExact }: PanelFit): string =>
-  isExact ? `panel${NBSP}${letter}, exactly` : `panel${NBSP}${letter} is ${percent(pct)}`;
+  isExact ? `panel${NBSP}${letter}, exactly` : `panel${NBSP}${letter} is ${percent(Math.round(pct))}`;
 
 function counted({ strips, isTrimmed }: StripFit, strip_mm: number): string {
   if (strips === 0) return 'no tape';

@@ -29,6 +29,7 @@ export class SpanFinder {
   #compared: { found: object; scenario: Scenario; isSame: boolean } | null = null;
   #wanted: Scenario | null = null;
   #cancelRest: () => void = () => undefined;
+  #cancelPatience: () => void = () => undefined;
   #deaths = 0;
   #round = 0;
   #isSearching = false;
@@ -70,7 +71,8 @@ export class SpanFinder {
 
   #stop(): void {
     this.#cancelRest();
-    this.#cancelRest = () => undefined;
+    this.#cancelPatience();
+    this.#cancelRest = this.#cancelPatience = () => undefined;
     this.#round += 1;
     if (this.#isSearching) this.#door?.leaveSpans();
     this.#isSearching = false;
@@ -82,7 +84,8 @@ export class SpanFinder {
     const mine = this.#round;
     this.#isSearching = true;
     const door = (this.#door ??= this.#open());
-    const cancelPatience = this.#alarm(PATIENCE_MS, () => this.#died(door, mine, 'it gave no answer'));
+    const cancelPatience = this.#alarm(PATIENCE_MS, () => this.#died(door, 'it gave no answer'));
+    this.#cancelPatience = cancelPatience;
     door.findSpans({ scenario, driven: null }).then(
       (reply) => {
         cancelPatience();
@@ -90,7 +93,7 @@ export class SpanFinder {
       },
       (cause: unknown) => {
         cancelPatience();
-        this.#died(door, mine, cause instanceof Error ? cause.message : String(cause));
+        this.#died(door, cause instanceof Error ? cause.message : String(cause));
       },
     );
   }
@@ -101,13 +104,15 @@ export class SpanFinder {
     if (reply.kind === 'failure') this.#failure = `No safe span: ${reply.message}.`;
   }
 
-  #died(door: SpanDoor, round: number, cause: string): void {
+  /** Whatever round the worker was asked in: with it goes the search that is under way now. */
+  #died(door: SpanDoor, cause: string): void {
     if (door !== this.#door) return;
     door.close();
     this.#door = null;
-    if (round !== this.#round) return;
-    this.#deaths += 1;
+    if (!this.#isSearching) return;
     this.#round += 1;
+    this.#deaths += 1;
+    this.#isSearching = false;
     if (this.#deaths <= LIVES) this.#search();
     else this.#failure = `No safe span: its worker stopped, ${cause}.`;
   }

@@ -157,6 +157,38 @@ describe('what is proposed', () => {
   });
 });
 
+describe('in a span that is narrow', () => {
+  const asShipped = (ambient_C: number): Record<string, number> => ({
+    'conditions.ambient_C': ambient_C,
+    'brakes.front.window.face_peak_C': 650,
+    'brakes.front.window.bite_C': 400,
+    'brakes.front.window.bulk_C': 560,
+  });
+  const narrow = (more: Record<string, number>): Scenario =>
+    changed({
+      'conditions.ambient_C': 16,
+      'brakes.front.window.face_peak_C': 635,
+      'brakes.front.window.bite_C': 399,
+      'brakes.front.window.bulk_C': 627,
+      ...more,
+    });
+
+  it.each([{}, { 'brakes.front.window.face_peak_C': 633.4 }, asShipped(-30)])(
+    'what is proposed lies inside and its own run is in, a whole percent where there is one: %j',
+    (more) => {
+      const scenario = narrow(more);
+      const { span_pct, proposal } = spanOf(scenario);
+      if (span_pct === null) throw new Error('this case needs a span');
+      const [low, high] = span_pct;
+      expect(proposal!.blanking_pct).toBeGreaterThanOrEqual(low);
+      expect(proposal!.blanking_pct).toBeLessThanOrEqual(high);
+      expect(Number.isInteger(proposal!.blanking_pct)).toBe(Math.ceil(low) <= Math.floor(high));
+      const run = summary(changed({ 'blanking_pct.front': proposal!.blanking_pct }, scenario), front);
+      expect(run.verdict.status).toBe('in');
+    },
+  );
+});
+
 describe('where no blanking holds', () => {
   it('too wide a swing is told with its size, what each limit would ask, and what was tried and helps', () => {
     const narrow = changed({ 'brakes.front.window.face_peak_C': 560, 'brakes.front.window.bite_C': 420 });
@@ -245,6 +277,30 @@ describe('a stint whose tape comes off at a stop', () => {
       summary(scenario, at).laps.at(-1)!.faceMax_K.toFixed(0);
     const both = changed({ 'blanking_pct.front': 58 }, phases(0));
     expect(later(apart, { axle: 'front', side: 'left' })).toBe(later(both, front));
+  });
+
+  it('is told by a phase that blanks one side alone, too', () => {
+    const scenario = phases(0);
+    const one = withPhases(
+      scenario.stint.phases.map((phase) =>
+        phase.set ? { ...phase, set: { 'blanking_pct.front_left': 0 } } : phase,
+      ),
+      19,
+    );
+    expect(spanOf(one, left)).toMatchObject({ changesOn: 11, before: { lap: 11 } });
+    expect(spanOf(one, { axle: 'front', side: 'right' })).toMatchObject({ changesOn: null, none: null });
+  });
+
+  it('decides nothing where the blanking changes before any lap counts', () => {
+    const early = withPhases(
+      [
+        { kind: 'out', laps: 1, set: { 'blanking_pct.front': 58 } },
+        { kind: 'push', laps: 8 },
+      ],
+      9,
+    );
+    expect(spanOf(early)).toMatchObject({ changesOn: 1, isIdle: true, before: null });
+    expect(spanOf(phases(0))).toMatchObject({ changesOn: 11, isIdle: false });
   });
 
   it('has one span over all laps where the later blanking holds', () => {

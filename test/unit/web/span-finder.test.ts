@@ -122,6 +122,30 @@ describe('the span finder', () => {
     expect(finder.found(defaultScenario())).toEqual(spans);
   });
 
+  it('begins the newest search again when the worker of an older one turns out to be dead', async () => {
+    const { doors, finder, rest } = bench();
+    finder.follow(defaultScenario(), false);
+    rest();
+    finder.follow(warmer(), false);
+    rest();
+    doors[0]!.asked[0]!.break(new Error('killed'));
+    await settledDown();
+    expect(doors).toHaveLength(2);
+    doors[1]!.asked[0]!.answer({ kind: 'spans', spans });
+    await settledDown();
+    expect(finder.spansOf(warmer())).toEqual(spans);
+  });
+
+  it('waits for no search that it has left', () => {
+    const { doors, finder, rest, hang } = bench();
+    finder.follow(defaultScenario(), false);
+    rest();
+    finder.follow(warmer(), true);
+    hang();
+    expect(doors).toHaveLength(1);
+    expect(doors[0]!.isClosed).toBe(false);
+  });
+
   it('takes a worker that gives no answer for dead', async () => {
     const { doors, finder, rest, hang } = bench();
     finder.follow(defaultScenario(), false);

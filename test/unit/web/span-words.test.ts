@@ -3,7 +3,9 @@ import type { NoSpan, SafeSpan } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { plainText, sentenceOf, type FoundSpans } from '../../../web/display/sentence.ts';
 import {
+  proposedAt,
   safeEdges,
+  safeTogether,
   spanClause,
   spanNote,
   spanRange,
@@ -24,6 +26,8 @@ const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
   proposal: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
   none: null,
   reason: '',
+  changesOn: null,
+  isIdle: false,
   before: null,
   ...more,
 });
@@ -35,6 +39,8 @@ const none = (more: Partial<NoSpan> = {}): Partial<SafeSpan> => ({
   best: { blanking_pct: 75, panel: 3, hotMargin_K: -49.5, coldMargin_K: -47 },
   none: {
     why: 'swing',
+    hotLimit: 'face peak',
+    coldLimit: 'bite',
     warmFrom_pct: 84.9,
     coolTo_pct: 63.2,
     swing_K: 346.5,
@@ -52,6 +58,7 @@ describe('the safe span in words', () => {
     expect(plain(spanRange([53.6, 61.3]))).toBe('54 to 61 %');
     expect(plain(spanRange([54, 61]))).toBe('54 to 61 %');
     expect(plain(spanRange([60.2, 60.7]))).toBe('60.2 to 60.7 %');
+    expect(plain(spanRange([60.8, 61.3]))).toBe('61 % alone');
   });
 
   it('says what to fit and what is to spare, by the letter where it is a panel', () => {
@@ -106,6 +113,54 @@ describe('the safe span in words', () => {
       /^Safe 54 to 61 %: .* No first blanking holds the laps from 17 on\.$/,
     );
     expect(safeEdges([parted])).toEqual({ warmFrom_pct: 53.6, coolTo_pct: 61.3 });
+  });
+
+  it('says so where what is fitted first decides no counted lap, and till when it is fitted where it does', () => {
+    const idle = span({ isIdle: true, changesOn: 2, span_pct: [0, 100] });
+    expect(plain(spanSentence(idle))).toBe(
+      'What is fitted first decides no counted lap: the blanking changes on lap 2.',
+    );
+    expect(spanNote(idle)).toBe('');
+    expect(safeEdges([idle])).toBeNull();
+    expect(safeTogether([idle])).toBeNull();
+    expect(plain(spanSentence(span({ changesOn: 15 })))).toContain(
+      'Safe on counted laps, fitted until lap 15, from 54 to 61 %',
+    );
+  });
+
+  it('never calls a margin spare that the window only forgives', () => {
+    const brief = { blanking_pct: 71, panel: null, hotMargin_K: 8, coldMargin_K: -3 };
+    expect(plain(spanSentence(span({ proposal: brief })))).toContain('; fit 71 %, briefly 3 K too cold.');
+  });
+
+  it('names the limits where the swing is not what fails', () => {
+    const run = none({ swing_K: 236, coldLimit: 'run' });
+    expect(plain(spanSentence(span(run)))).toContain(
+      'No blanking holds both, the lowest mean of a lap and the face peak;',
+    );
+  });
+
+  it('is drawn over the mouth only where all corners of the lever have one', () => {
+    expect(safeTogether([span()])).toEqual([53.6, 61.3]);
+    expect(
+      safeTogether([span(none({ why: 'hot when open', warmFrom_pct: 0, coolTo_pct: null }))]),
+    ).toBeNull();
+    expect(
+      safeTogether([span(none({ why: 'cold when closed', warmFrom_pct: null, coolTo_pct: 100 }))]),
+    ).toBeNull();
+    expect(safeTogether([span({ side: 'left' }), span({ side: 'right', span_pct: [70, 80] })])).toBeNull();
+  });
+
+  it('draws what the sentence proposes, and nothing where nothing holds', () => {
+    expect(proposedAt([span()])).toBe(57);
+    const later = {
+      ...span(),
+      proposal: { blanking_pct: 63, panel: null, hotMargin_K: 9, coldMargin_K: 9 },
+      lap: 15,
+    };
+    expect(proposedAt([span({ ...none(), before: later })])).toBe(63);
+    expect(proposedAt([span(none())])).toBeNull();
+    expect(proposedAt([span(), span()])).toBeNull();
   });
 
   it('is a clause after the other axle’s verdict', () => {
