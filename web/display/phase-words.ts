@@ -110,6 +110,7 @@ const SHORT: Record<string, string> = {
   driver: 'driver',
   'car.fuel_kg': 'fuel',
   'car.brake_balance_front': 'balance',
+  'conditions.spray_g_per_m3': 'spray',
 };
 
 /** "7 phases, 30 laps: out-lap; push, 9 laps, wet; stop 45 s, tape front 70 to 40 %." */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CornerResult, Verdict } from '../../../engine/index.ts';
+import type { CornerResult, StintResult, Verdict } from '../../../engine/index.ts';
 import { defaultScenario, withCar } from '../../../engine/scenario/library.ts';
 import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
@@ -87,6 +87,24 @@ describe('the sentence', () => {
     const right = corner('front', {}, { side: 'right' });
     const text = plainText(sentenceOf(resultOf(right, left, corner('rear')), scenario, []));
     expect(text).toMatch(/^Front left 70\s% blanked runs too hot/);
+  });
+
+  it('names what is blanked on the lap it speaks of, where a phase has changed it', () => {
+    const cold = corner('front', {
+      status: 'cold',
+      firstLapOut: 19,
+      coldMargin_K: -112,
+      coldPlace: 'turn 11',
+    });
+    const result = {
+      ...resultOf(cold, corner('rear')),
+      laps: [{ lap: 19, phase: 1 }],
+      phases: [{ blanking_pct: { front: 70, rear: 50 } }, { blanking_pct: { front: 40, rear: 50 } }],
+    } as StintResult;
+    const text = plainText(sentenceOf(result, scenario, [])).replaceAll('\u00a0', ' ');
+    expect(text).toMatch(
+      /^Front, by then 40 % blanked, runs too cold from lap 19, by 112 K before turn 11\./,
+    );
   });
 
   it('marks the words that are out', () => {
