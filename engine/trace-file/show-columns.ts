@@ -52,6 +52,7 @@ export function columnOf(sources: Sources, i: number, { units, extras, overview 
   const role = roles[i] ?? null;
   const values = columns.values[i]!;
   const kind = columns.kinds[i]!;
+  const isOpen = isForeign(sources, i);
   const isClock = kind === 'clock' || kind === 'date-time';
   const extra = extras.find(({ at }) => at === i);
   const motionUnit =
@@ -60,11 +61,12 @@ export function columnOf(sources: Sources, i: number, { units, extras, overview 
   return {
     name: header.names[i]!,
     role,
-    unit: isForeign(sources, i) ? '' : isClock ? CLOCK_UNITS[kind] : (extra?.unit ?? motionUnit ?? said),
+    unit: isOpen ? '' : isClock ? CLOCK_UNITS[kind] : (extra?.unit ?? motionUnit ?? said),
     units: role && !isClock ? unitsOf(role) : [],
-    unitReason: isClock
-      ? ''
-      : (extra?.reason ?? (motionUnit && role ? (units?.reason[role as 'time'] ?? '') : '')),
+    unitReason:
+      isOpen || isClock
+        ? ''
+        : (extra?.reason ?? (motionUnit && role ? (units?.reason[role as 'time'] ?? '') : '')),
     thumbnail: thumbnailOf(values, overview),
     ...rangeOf(values),
   };

@@ -11,7 +11,7 @@ const text = readFileSync(shipped, 'utf8');
 test('a good trace is shown as understood, then the stint runs on it', async ({ page }) => {
   await openSheet(page);
   await page.getByLabel('Open a speed trace').setInputFiles(shipped);
-  await expect(page.getByText(/Understood as \d+ rows over 1:\d\d\.\d min and\s+5\d\d\d\sm/)).toBeVisible();
+  await expect(page.getByText(/Understood as \d+ rows over 1:\d\d\.\d min and\s+5\s\d\d\d\sm/)).toBeVisible();
   await expect(page.getByRole('columnheader', { name: /Speed, km\/h.*used as speed/ })).toBeVisible();
   await expect(page.getByRole('group', { name: 'First rows of the file' }).getByRole('row')).toHaveCount(13);
   await page.getByRole('button', { name: 'Run the stint on this trace' }).click();

@@ -39,7 +39,7 @@ test('a wrong unit is corrected, another lap chosen, the stint run and taken bac
   await openSheet(page);
   const before = await page.locator('.hash').textContent();
   await openByKeys(page, 'logger.csv', wrongUnit());
-  await expect(page.getByText(/Understood as 3600 rows/)).toBeVisible();
+  await expect(page.getByText(/Understood as 3\s600 rows/)).toBeVisible();
 
   const unit = page.getByLabel('Speed: Unit');
   await tabTo(page, unit);

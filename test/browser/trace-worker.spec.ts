@@ -40,7 +40,7 @@ test('a worker that is killed while it reads is replaced, and nothing is lost', 
   await opener(page).setInputFiles(path);
   await expect(page.getByRole('progressbar', { name: 'Reading long.csv' })).toBeVisible();
   await page.evaluate(() => (window as unknown as { state: State }).state.readers[0]!.terminate());
-  await expect(page.getByText(/Understood as 600000 rows/)).toBeVisible({ timeout: 50_000 });
+  await expect(page.getByText(/Understood as 600\s000 rows/)).toBeVisible({ timeout: 50_000 });
   expect(await readers(page)).toBe(2);
   await expect(page.locator('.hash')).toHaveText(before ?? '');
 });
@@ -92,7 +92,7 @@ test('600 000 rows show their progress, leave the page at hand and can be cancel
   while (await progress.isVisible()) {
     shares.add((await progress.getAttribute('value', { timeout: 1000 }).catch(() => null)) ?? '');
   }
-  await expect(page.getByText(/Understood as 600000 rows/)).toBeVisible();
+  await expect(page.getByText(/Understood as 600\s000 rows/)).toBeVisible();
   expect(shares.size, 'steps of progress that were seen').toBeGreaterThan(3);
   const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks);
   expect(Math.max(0, ...tasks), 'longest time that the page could not answer [ms]').toBeLessThan(200);

@@ -63,3 +63,45 @@ export const long = (rows: number): string =>
     header: ['Time,Speed,Lap', 's,km/h,'],
     cells: ({ time_s, speed_mps, lap }) => [time_s.toFixed(2), (speed_mps * 3.6).toFixed(2), lap],
   });
+
+/** Four laps of 98.4 s; in two of them 50 s have no rows. */
+export const holed = (): string => {
+  const isMissing = (t: number): boolean => (t > 120 && t < 170) || (t > 220 && t < 270);
+  const [header, ...rows] = log({
+    rows: 1969,
+    step_s: 0.2,
+    header: ['Time (s),Speed (km/h)'],
+    cells: ({ time_s, speed_mps }) => [time_s.toFixed(1), (speed_mps * 3.6).toFixed(1)],
+  }).split('\n');
+  return [header, ...rows.filter((row) => !isMissing(parseFloat(row)))].join('\n');
+};
+
+/** Many laps, and something missing in each of them. */
+export const crowded = (): string => {
+  const [header, ...rows] = log({
+    rows: 3000,
+    step_s: 0.5,
+    header: ['Time (s),Speed (km/h),Lap'],
+    cells: ({ time_s, speed_mps, lap }) => [time_s.toFixed(1), (speed_mps * 3.6).toFixed(1), lap],
+  }).split('\n');
+  return [header, ...rows.filter((_, i) => i % 120 < 80)].join('\n');
+};
+
+/** A unit of speed that nobody knows. */
+export const strangeUnit = (): string =>
+  log({
+    rows: 1000,
+    step_s: 0.1,
+    header: ['Time (s),Speed (leagues)'],
+    cells: ({ time_s, speed_mps }) => [time_s.toFixed(1), (speed_mps * 3.6).toFixed(1)],
+  });
+
+/** The header of the wrong unit, over speeds that are no speeds of a car in miles an hour. */
+export const unlikely = (): string =>
+  log({
+    rows: 3600,
+    step_s: 0.1,
+    header: ['Time (s);Speed (m/s);Lap;Oil (C)'],
+    delimiter: ';',
+    cells: ({ time_s, speed_mps, lap }) => [time_s.toFixed(1), (speed_mps * 4.6).toFixed(1), lap, 95],
+  });

@@ -53,6 +53,7 @@ describe('a unit that is unknown', () => {
     const { understood, problems } = readTrace(text);
     expect(problems).toHaveLength(1);
     expect(understood?.columns.map(({ unit }) => unit)).toEqual(['s', '']);
+    expect(understood?.columns[1]?.unitReason).toBe('');
     const chosen = readTrace(text, { units: { 1: 'km/h' } });
     expect([chosen.problems, chosen.understood?.columns[1]?.unit]).toEqual([[], 'km/h']);
   });
