@@ -62,6 +62,14 @@ export function phaseMarks(
   return kept.map(({ mark }) => mark);
 }
 
+/** Whether a line at this place would strike through the text of a mark. */
+export const isUnder = (marks: PhaseMark[], at: number): boolean =>
+  marks.some(({ x, anchor, isEdited, text }) => {
+    const width = textWidth(text, 14, isEdited);
+    const left = anchor === 'start' ? x : x - width;
+    return at > left - 2 && at < left + width + 2;
+  });
+
 interface Wanted {
   planned: PlannedPhase;
   isEdited: boolean;

@@ -17,3 +17,6 @@ export function refusal(expected: string, typed: string, kept: string): string {
   const shown = typed.trim() === '' ? 'nothing' : `“${typed.trim().slice(0, 24)}”`;
   return `Expected ${expected}, got ${shown}. ${kept} stays.`;
 }
+
+/** The same where nothing was typed but a thumb or a step asked for more than can be. */
+export const standing = (expected: string, kept: string): string => `Expected ${expected}. ${kept} stays.`;
