@@ -31,8 +31,25 @@ export function decodeText(buffer: ArrayBuffer): Decoded {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return { text, encoding: 'utf-8', problem: '' };
   } catch {
-    return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'windows-1252', problem: '' };
+    const encoding = isMostlyUtf8(bytes) ? 'utf-8' : 'windows-1252';
+    return { text: new TextDecoder(encoding).decode(bytes), encoding, problem: '' };
   }
+}
+
+/** Letters of several bytes outnumber the bytes that are none: a spoilt cell in a good file, which keeps its other letters. */
+function isMostlyUtf8(bytes: Uint8Array): boolean {
+  let [whole, spoilt] = [0, 0];
+  for (let i = 0; i < bytes.length; i++) {
+    const first = bytes[i]!;
+    if (first < 0x80) continue;
+    const more = first >= 0xf0 ? 3 : first >= 0xe0 ? 2 : first >= 0xc2 ? 1 : 0;
+    const rest = bytes.subarray(i + 1, i + 1 + more);
+    if (more > 0 && rest.length === more && rest.every((byte) => byte >> 6 === 2)) {
+      whole += 1;
+      i += more;
+    } else spoilt += 1;
+  }
+  return whole > spoilt;
 }
 
 /** By its mark, else by where the zero bytes stand: digits and delimiters leave every other byte empty. */

@@ -1,6 +1,7 @@
 /** Where laps start: by a column, by the distance that returns, by times a person gave, or nowhere. */
 import type { LapsBy } from '../circuit/understood.ts';
 import type { MotionLog, Span } from './motion-log.ts';
+import { rangeOf } from './statistics.ts';
 import { count } from './words.ts';
 
 export interface CutLap extends Span {
@@ -13,6 +14,8 @@ export interface LapMarks {
   lapsBy: LapsBy;
   laps: CutLap[];
   mended: string[];
+  /** Why the way that a person chose cuts nothing. */
+  problems: string[];
 }
 
 export interface LapSources {
@@ -20,6 +23,8 @@ export interface LapSources {
   lapNumbers: Float64Array | null;
   /** Where the distance returns. Indices into the log's rows. */
   resets: readonly number[];
+  /** Where another column, a lap's time or distance, returns to nothing. */
+  returns: readonly number[];
   lapsBy?: LapsBy | undefined;
   lapStarts_s?: readonly number[] | undefined;
 }
@@ -35,18 +40,30 @@ export function cutLaps(log: MotionLog, sources: LapSources): LapMarks {
   return {
     lapsBy,
     laps: whole,
+    problems: cutsNothing(log, sources),
     mended: scraps > 0 ? [`${count(scraps, 'piece')} of under ${LEAST_ROWS} rows left out`] : [],
   };
 }
 
+/** A choice that the file has nothing for is said, not taken for one lap. */
+function cutsNothing(log: MotionLog, sources: LapSources): string[] {
+  const { lapsBy, lapNumbers, resets } = sources;
+  if (lapsBy === 'distance' && resets.length === 0)
+    return ['laps: the distance never returns to the start and cuts none; cut them another way'];
+  if (lapsBy === 'column' && !lapNumbers && startsIn(log, sources).length === 0)
+    return ['laps: no column tells them apart; cut them another way'];
+  return [];
+}
+
 function piecesOf(log: MotionLog, sources: LapSources): { lapsBy: LapsBy; laps: CutLap[] } {
   const { lapNumbers, resets, lapsBy, lapStarts_s } = sources;
-  const way =
-    lapsBy ??
-    (lapNumbers ? 'column' : resets.length > 0 ? 'distance' : log.restarts.length > 0 ? 'column' : 'none');
+  const way = lapsBy ?? wayOf(log, sources);
   switch (way) {
     case 'column':
-      return { lapsBy: way, laps: lapNumbers ? byNumbers(log, lapNumbers) : inOrder(log, log.restarts) };
+      return {
+        lapsBy: way,
+        laps: isTelling(log, sources) ? byNumbers(log, lapNumbers!) : inOrder(log, startsIn(log, sources)),
+      };
     case 'distance':
       return { lapsBy: way, laps: inOrder(log, resets) };
     case 'times':
@@ -61,6 +78,27 @@ function piecesOf(log: MotionLog, sources: LapSources): { lapsBy: LapsBy; laps: 
       return { lapsBy: way, laps: inOrder(log, []) };
   }
 }
+
+function varies(numbers: Float64Array): boolean {
+  const { low, high } = rangeOf(numbers);
+  return low < high;
+}
+
+/** Lap numbers that never change tell less than a distance that returns. */
+function wayOf(log: MotionLog, sources: LapSources): LapsBy {
+  const { lapNumbers, resets } = sources;
+  if (lapNumbers && varies(lapNumbers)) return 'column';
+  if (resets.length > 0) return 'distance';
+  return lapNumbers || startsIn(log, sources).length > 0 ? 'column' : 'none';
+}
+
+const startsIn = ({ restarts }: MotionLog, { returns }: LapSources): readonly number[] =>
+  restarts.length > 0 ? restarts : returns;
+
+const isTelling = (log: MotionLog, sources: LapSources): boolean => {
+  const { lapNumbers } = sources;
+  return lapNumbers !== null && (varies(lapNumbers) || startsIn(log, sources).length === 0);
+};
 
 function rowAt({ time_s }: MotionLog, start_s: number): number {
   const row = time_s.findIndex((t) => t >= start_s);

@@ -3,7 +3,8 @@ import type { TraceLap } from '../circuit/understood.ts';
 import type { CutLap } from './cut-laps.ts';
 import { alongIn, drivenIn, durationOf, type MotionLog, type Span } from './motion-log.ts';
 import { differences, quantile } from './statistics.ts';
-import type { Fault } from './time-line.ts';
+import { tooSlow } from './sample-rate.ts';
+import { together } from './time-line.ts';
 import { AGREEMENT } from './time-units.ts';
 import { grouped, quantity } from './words.ts';
 
@@ -11,7 +12,7 @@ import { grouped, quantity } from './words.ts';
 const SAME_LENGTH = 0.03;
 const LEAST_ROWS = 50;
 /** Laps of circuits for cars, with room either side [m] */
-const LAP_M = { least: 500, most: 30_000 };
+export const LAP_M = { least: 500, most: 30_000 };
 /** A hole longer than this may hide a stop; a slow log's own interval is no hole [s] */
 const GAP_S = 1;
 const GAP_INTERVALS = 1.5;
@@ -46,10 +47,13 @@ export function judgeLaps(log: MotionLog, laps: readonly CutLap[]): JudgedLap[] 
     const problems = [
       ...faultsIn(log, lap, laps),
       ...restartsIn(log, lap),
+      ...(others ? [] : bareEnds(log, gap_s)),
       ...holesIn(log, lap, gap_s).map((hole) => (others ? `${hole}; choose another lap` : hole)),
       ...sizeProblems(lap, usual_m, others),
       ...disagreement(log, lap),
     ];
+    // A hole makes any log slow: only what has none is judged by its rate.
+    if (problems.length === 0) problems.push(...tooSlow(log, lap));
     return { ...lap, problem: problems[0] ?? '', problems };
   });
 }
@@ -80,7 +84,7 @@ function faultsIn(
 ): string[] {
   const first = from === laps[0]?.from ? 0 : kept[from]!;
   const last = to >= time_s.length ? Infinity : kept[to - 1]!;
-  return faults.filter(({ at }: Fault) => at >= first && at < last).map(({ text }) => text);
+  return together(faults.filter(({ at }) => at >= first && at < last));
 }
 
 /** A lap's number may change a few rows beside its time. */
@@ -101,6 +105,12 @@ function holesIn({ time_s }: MotionLog, { from, to }: Span, gap_s: number): stri
   }
   return holes;
 }
+
+/** A lap that is the whole file must not end before the file does. */
+const bareEnds = ({ bare_s }: MotionLog, gap_s: number): string[] => [
+  ...(bare_s.before > gap_s ? [`nothing for ${quantity(bare_s.before, 's', 1)} at its start`] : []),
+  ...(bare_s.after > gap_s ? [`nothing for ${quantity(bare_s.after, 's', 1)} at its end`] : []),
+];
 
 function sizeProblems(
   { from, to, length_m }: Span & { length_m: number },

@@ -14,6 +14,8 @@ export interface MotionLog {
   faults: readonly Fault[];
   /** Where the log or a lap's time starts again: nothing joins the rows on either side. Indices into `kept`. */
   restarts: readonly number[];
+  /** How long the file goes on without a speed before the first row that is used and after the last [s] */
+  bare_s: { before: number; after: number };
 }
 
 /** Slower than this a step in distance gives no usable time [m/s] */

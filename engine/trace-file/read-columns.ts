@@ -9,6 +9,10 @@ const ROWS_SHOWN = 12;
 /** Cells of text that are kept to be named; beyond it they are counted [-] */
 const FAULTS_KEPT = 200_000;
 
+/** First cells of rows that sum up a column. */
+const SUMMARY =
+  /^(min|max|avg|ave|mean|average|minimum|maximum|median|std|st\.? ?dev|sum|total|count|range|mittel|mittelwert|summe|moyenne|media|promedio)[.:]?$/i;
+
 /** A cell that is neither a number nor says that there is none. */
 export interface BadCell {
   /** Index among the rows of numbers. */
@@ -87,7 +91,13 @@ export function readColumns(
   const bad: BadCell[][] = kinds.map(() => []);
   const firstRows: string[][] = [];
   const words = kinds.map(() => '');
-  const left = { repeated: new Tally(), text: new Tally(), long: new Tally(), short: new Tally() };
+  const left = {
+    repeated: new Tally(),
+    text: new Tally(),
+    summary: new Tally(),
+    long: new Tally(),
+    short: new Tally(),
+  };
   const { decimal } = format;
   let fileRow = 0;
   let filled = 0;
@@ -128,6 +138,10 @@ export function readColumns(
         (header.repeated.has(rowText(row)) ? left.repeated : left.text).note(fileRow);
         continue;
       }
+      if (texts + said > 0 && SUMMARY.test((row[0]!.trim() || row[1]?.trim()) ?? '')) {
+        left.summary.note(fileRow);
+        continue;
+      }
       if (texts > 0) noteBad(row, at);
       if (row.length < width) left.short.note(fileRow);
       rows.rowNumbers[at] = fileRow;
@@ -163,6 +177,7 @@ export function readColumns(
     mended: [
       left.repeated.sentence((n) => `${count(n, 'repeated header')} left out`),
       left.text.sentence((n) => `${count(n, 'row')} without numbers left out`),
+      left.summary.sentence((n) => `${count(n, 'row')} that sum up (lowest, highest, mean) left out`),
       left.long.sentence((n) => `${count(n, 'row')} with more cells than columns left out`),
       left.short.sentence(
         (n) => `${count(n, 'row')} with fewer cells than columns; what is missing counts as blank`,

@@ -56,10 +56,21 @@ export function readMotion(sources: MotionSources): ReadMotion {
       distance_m: distance?.distance_m ?? null,
       faults: [...spoilt, ...faults, ...line.faults, ...(distance?.faults ?? [])].sort((a, b) => a.at - b.at),
       restarts: line.restarts,
+      bare_s: bareEnds(line.kept, seconds ?? metres!, seconds ? null : speeds),
     },
     resets: distance?.resets ?? [],
     mended: [...mended, ...line.mended, ...(distance?.mended ?? [])],
   };
+}
+
+/** Rows at either end that have a time or a distance but no speed. A distance is as long as the speed beside it says [s] */
+function bareEnds(kept: Uint32Array, over: Float64Array, speeds: Float64Array | null): MotionLog['bare_s'] {
+  const [first, last] = [kept[0] ?? 0, kept.at(-1) ?? 0];
+  const start = over.findIndex((value) => !Number.isNaN(value));
+  const end = over.findLastIndex((value) => !Number.isNaN(value));
+  const along = (from: number, to: number, v = 0): number =>
+    Math.max(0, (over[to]! - over[from]!) / (speeds ? Math.max(1, v) : 1)) || 0;
+  return { before: along(start, first, speeds?.[0]), after: along(last, end, speeds?.at(-1)) };
 }
 
 interface InSI {

@@ -5,24 +5,14 @@ import { cutRows } from './cut-rows.ts';
 import { guessFormat, type GuessedFormat } from './guess-format.ts';
 import { headerOf } from './header.ts';
 import { kindsOf, readColumns } from './read-columns.ts';
+import { tooWide, whyNoTable } from './no-table.ts';
 import { rolesOf } from './roles.ts';
 import { sampleOf, type Sample } from './sample.ts';
 import { understandColumns } from './understand.ts';
 import { listed } from './words.ts';
 
-const NO_TABLE = 'file: expected rows of numbers, cells parted by comma, semicolon, tab, bar or spaces';
-
-const BOTH_MARKS =
-  'file: some of its numbers have a decimal point and some a decimal comma; only one can be read';
-
 /** Structured text and web pages. */
 const NO_ROWS = /^\s*(\{\s*["'\n]|\[\s*\{|<[a-z!?])/i;
-
-const MOST_HEADER_LINES = 20;
-
-/** Points and commas between digits in the same lines, line after line. */
-const hasBothMarks = ({ head }: Sample): boolean =>
-  head.filter((line) => /\d\.\d/.test(line) && /\d,\d/.test(line)).length > MOST_HEADER_LINES;
 
 const refused = (problem: string): TraceReading => ({ problems: [problem], understood: null, columns: null });
 
@@ -40,14 +30,16 @@ export function readTrace(
   if (NO_ROWS.test(clean))
     return refused('file: it is no table of rows; export it from the logger as text (CSV) first');
   const sample = sampleOf(clean);
+  const wide = tooWide(sample);
+  if (wide) return refused(wide);
   const { format, problems } = formatFor(sample, choices);
-  if (!format) return refused(hasBothMarks(sample) ? BOTH_MARKS : NO_TABLE);
+  if (!format) return refused(whyNoTable(sample));
   const rowsOf = (lines: readonly string[]): string[][] =>
     cutRows(lines.join('\n'), format).filter((row) => row.some((cell) => cell.trim() !== ''));
   const head = rowsOf(sample.head);
   const pieces = rowsOf(sample.pieces);
   const header = headerOf(head, pieces, format);
-  if (!header) return refused(NO_TABLE);
+  if (!header) return refused(whyNoTable(sample));
   const kinds = kindsOf([...head, ...pieces], header, format);
   const columns = readColumns(clean, format, header, kinds, (share) => progress(READING * share));
   const roles = rolesOf(header, columns, choices);

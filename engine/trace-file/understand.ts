@@ -4,16 +4,20 @@ import type { TraceChoices, TraceQuestion, TraceRole, UnderstoodTrace } from '..
 import { cutLaps } from './cut-laps.ts';
 import { fastest, judgeLaps, type JudgedLap } from './judge-laps.ts';
 import { columnsOfLap, extrasFor } from './lap-extras.ts';
+import { returnsIn } from './lap-returns.ts';
+import type { MotionLog } from './motion-log.ts';
 import type { Columns } from './read-columns.ts';
 import { readMotion, type ReadMotion } from './read-motion.ts';
+import { repeatsOf } from './repeats.ts';
 import { plainName, roleNamed } from './role-names.ts';
+import { slowText } from './sample-rate.ts';
 import { columnOf, overviewOf, shared, shownOnly } from './show-columns.ts';
 import { chosenUnit, foreignUnits, statedUnit, type Sources } from './sources.ts';
 import { spreadText, spreadTimes } from './spread-times.ts';
 import { differences, quantile, rangeOf } from './statistics.ts';
 import { together } from './time-line.ts';
 import { motionUnits, type MotionColumn, type MotionUnits } from './time-units.ts';
-import { joined, plain, quantity } from './words.ts';
+import { count, joined, plain, quantity } from './words.ts';
 
 interface Understanding {
   understood: UnderstoodTrace;
@@ -55,9 +59,11 @@ export function understandColumns(given: Sources): Understanding {
     lapsBy,
     laps: cut,
     mended: pieces,
+    problems: uncut,
   } = cutLaps(log, {
     lapNumbers,
     resets: motion.resets,
+    returns: returnsIn(sources, log),
     lapsBy: choices.lapsBy,
     lapStarts_s: choices.lapStarts_s,
   });
@@ -65,12 +71,20 @@ export function understandColumns(given: Sources): Understanding {
   const lap = choices.lap !== undefined && laps[choices.lap] ? choices.lap : fastest(laps);
   const extras = extrasFor(sources, index, log);
   const used = lap === null ? null : columnsOfLap(log, laps[lap]!, extras, header.names);
+  const implausible = units.chosenTooFast
+    ? together(log.faults.filter(({ kind }) => kind === 'too fast'))
+    : lapProblems(laps, lap);
   const interval_s = quantile(differences(log.time_s), 0.5);
   // What an answer may change is not said before it is given.
-  const question = sources.format.question ?? speedQuestion(units, index.speed!, choices);
+  const question =
+    sources.format.question ??
+    speedQuestion(units, index.speed!, choices) ??
+    (choices.lapsBy === undefined && cut.length === 1 && !units.chosenTooFast
+      ? lapsQuestion(log, choices)
+      : null);
   return {
-    problems: question ? foreignUnits(sources) : [...problems, ...lapProblems(laps, lap)],
-    columns: used?.columns ?? null,
+    problems: question ? foreignUnits(sources) : [...problems, ...uncut, ...implausible],
+    columns: uncut.length > 0 ? null : (used?.columns ?? null),
     understood: {
       ...shared(sources),
       columns: header.names.map((_, i) => columnOf(sources, i, { units, extras, overview: overviewOf(log) })),
@@ -95,6 +109,7 @@ export function understandColumns(given: Sources): Understanding {
         ...mendedMotion(motion, sources, index),
         ...extras.flatMap(({ mended }) => mended),
         ...(used?.mended ?? []),
+        ...(lap === null ? [] : slowText(log, laps[lap]!)),
       ],
       question,
     },
@@ -201,6 +216,20 @@ function speedQuestion(
       text: unit === 'km/h' ? unit : `${unit}, up to ${quantity(top_kmh, 'km/h')}`,
       choices: { ...choices, units: { ...choices.units, [at]: unit } },
     })),
+  };
+}
+
+/** Laps that nothing marks, but the speed that repeats. */
+function lapsQuestion(log: MotionLog, choices: TraceChoices): TraceQuestion | null {
+  const found = repeatsOf(log);
+  if (!found) return null;
+  const laps = count(found.laps, 'lap');
+  return {
+    text: `This looks like ${laps} of about ${quantity(Math.round(found.length_m / 10) * 10, 'm')}. Cut it so?`,
+    answers: [
+      { text: `Yes, ${laps}`, choices: { ...choices, lapsBy: 'times', lapStarts_s: found.starts_s } },
+      { text: 'No, it is one lap', choices: { ...choices, lapsBy: 'none' } },
+    ],
   };
 }
 

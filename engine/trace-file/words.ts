@@ -1,6 +1,6 @@
 /** Numbers and counts as the reader's sentences print them. Spaces inside a number and before a unit do not break. */
 
-const NBSP = '\u00A0';
+export const NBSP = '\u00A0';
 
 /** More problems than a person reads are counted, not listed. */
 const MOST_PROBLEMS = 20;

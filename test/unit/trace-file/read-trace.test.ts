@@ -113,7 +113,10 @@ describe('a bad file', () => {
   it('leaves out a row whose time stands still, and says so', () => {
     const { columns, understood } = read(plain.replace('\n8.0,', '\n7.5,'));
     expect(columns.time_s!.length).toBe(200);
-    expect(understood.mended).toEqual(['1 row with the time of the row before left out (row 18)']);
+    expect(understood.mended.map(spaced)).toEqual([
+      '1 row with the time of the row before left out (row 18)',
+      'Only a sample every 0.50 s: it blurs how hard the car brakes, and brake heat may come out several percent too low; log at 5 Hz or more',
+    ]);
   });
 
   it('names a speed that no car has', () => {
