@@ -96,6 +96,38 @@ test('a correction with which nothing can be read is not remembered', async ({ p
   await expect(page.getByText(/^Read (as|without)/)).toHaveCount(0);
 });
 
+test('a remembered correction with which nothing can be read is dropped, and the page says so', async ({
+  page,
+}) => {
+  await openSheet(page);
+  await give(page, 'logger.csv', wrongUnit());
+  await page.getByLabel('Speed: Unit').selectOption('mph');
+  await expect(page.getByRole('columnheader', { name: /Speed, mph/ })).toBeVisible();
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('emberlap');
+        opening.onerror = () => reject(new Error('not opened'));
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('trace corrections', 'readwrite');
+          const cursor = change.objectStore('trace corrections').openCursor();
+          cursor.onsuccess = () =>
+            cursor.result?.update({ choices: { roles: { 1: null } }, at_ms: Date.now() });
+          change.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await give(page, 'next.csv', wrongUnit());
+  await expect(page.getByText(/^Read without your correction of .*It is forgotten\.$/)).toBeVisible();
+  await expect(run(page)).toBeEnabled();
+  await give(page, 'third.csv', wrongUnit());
+  await expect(run(page)).toBeEnabled();
+  await expect(page.getByText(/^Read (as|without)/)).toHaveCount(0);
+});
+
 test('what was remembered stands above the problems', async ({ page }) => {
   await openSheet(page);
   await give(page, 'logger.csv', wrongUnit());
