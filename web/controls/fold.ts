@@ -1,8 +1,10 @@
+import { on } from 'svelte/events';
+
 /** Escape folds an open part away and gives the focus back to its heading, unless a field inside took the key for itself. */
-export function foldByEscape(event: KeyboardEvent & { currentTarget: HTMLDetailsElement }): void {
-  const part = event.currentTarget;
-  if (event.key !== 'Escape' || event.defaultPrevented || !part.open) return;
-  event.preventDefault();
-  part.open = false;
-  part.querySelector('summary')?.focus();
-}
+export const foldByEscape = (part: HTMLDetailsElement): (() => void) =>
+  on(part, 'keydown', (event) => {
+    if (event.key !== 'Escape' || event.defaultPrevented || !part.open) return;
+    event.preventDefault();
+    part.open = false;
+    part.querySelector('summary')?.focus();
+  });
