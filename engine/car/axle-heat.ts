@@ -9,13 +9,12 @@ export type HeatOverLap = Pick<BrakeHeat, 'power_W' | 'cumulative_J'>;
  *     φ = φ₀ f / (φ₀ f + (1 − φ₀) r)
  *
  * @remarks
- * f and r are over their means of the lap, so the balance φ₀ holds at the lap's mean ratio of pressures, each row
- * weighing by its pressure. Piston and pad areas, radii and friction per pressure are in φ₀ already; they are held
+ * f and r are on scales for which φ₀ is the front's share of the whole lap's heat (`axleHeat`). Piston and pad areas, radii and friction per pressure are in φ₀ already; they are held
  * over the lap. With no pressure in either line the balance holds.
  * Source: brake torque in proportion to line pressure, Limpert, Brake Design and Safety, ch. 5 (from memory).
  *
  * @param balanceFront - the car's mean brake balance [-]
- * @param lines - pressure of each line over its mean while the brakes are on [-]
+ * @param lines - pressure of each line on a scale of its own [-]
  * @returns share of the four brakes' heat [-]
  *
  * @example
@@ -27,18 +26,40 @@ export function frontShareAt(balanceFront: number, { front, rear }: { front: num
   return sum > 0 ? (balanceFront * front) / sum : balanceFront;
 }
 
+/** Halvings of the range below: the scale is found to the last digits. */
+const HALVINGS = 50;
+/** Pressures come over their means; no scale between the lines is farther from 1 than a factor of e³. */
+const WIDEST_LOG = 3;
+
 /**
  * Heat of the four brakes as each axle sees it: multiplied by the axle's mean share it is the axle's own. Both axles together
- * make the same heat as before at every moment.
+ * make the same heat as before at every moment, and over the lap each makes its mean share: lines say how the balance moves,
+ * not what it is. A line that reads too low where it is clipped, or a valve that holds the rear back, takes no heat off an
+ * axle's lap.
  */
 export function axleHeat(
   heat: BrakeHeat,
   balanceFront: number,
   lines: { front: Float64Array; rear: Float64Array },
 ): { front: HeatOverLap; rear: HeatOverLap } {
-  const share = heat.power_W.map((_, i) =>
-    frontShareAt(balanceFront, { front: lines.front[i]!, rear: lines.rear[i]! }),
-  );
+  const shareAt = (scale: number, i: number): number =>
+    frontShareAt(balanceFront, { front: lines.front[i]!, rear: scale * lines.rear[i]! });
+  const { cumulative_J, total_J } = heat;
+  const ofLap = (scale: number): number => {
+    let front_J = 0;
+    for (let i = 0; i < cumulative_J.length - 1; i++)
+      front_J += shareAt(scale, i) * (cumulative_J[i + 1]! - cumulative_J[i]!);
+    return front_J;
+  };
+  let [low, high] = [-WIDEST_LOG, WIDEST_LOG];
+  for (let n = 0; n < HALVINGS; n++) {
+    const middle = (low + high) / 2;
+    // more rear, less front
+    if (ofLap(Math.exp(middle)) > balanceFront * total_J) low = middle;
+    else high = middle;
+  }
+  const scale = Math.exp((low + high) / 2);
+  const share = heat.power_W.map((_, i) => shareAt(scale, i));
   return {
     front: weighted(heat, (i) => share[i]! / balanceFront),
     rear: weighted(heat, (i) => (1 - share[i]!) / (1 - balanceFront)),

@@ -19,6 +19,12 @@ export interface Motion {
   brakes?: { pressed: Uint8Array };
 }
 
+export type BrakedCar = Pick<
+  CarDynamics,
+  'mass_kg' | 'rotationalFactor' | 'rolling' | 'dragArea_m2' | 'engineBraking_W' | 'slip'
+>;
+export type BrakedAir = Pick<AirState, 'density_kgpm3' | 'dragFactor' | 'pullOut_mps'>;
+
 /** Heat of all four brakes together. Entry i of force and power is the mean over the interval i to i + 1. */
 export interface BrakeHeat {
   /** braking force at the tyres that the brakes make [N] */
@@ -54,8 +60,8 @@ export interface BrakeHeat {
  * ) // => 16778.77
  */
 export function brakeForce(
-  car: Pick<CarDynamics, 'mass_kg' | 'rotationalFactor' | 'rolling' | 'dragArea_m2' | 'engineBraking_W'>,
-  air: Pick<AirState, 'density_kgpm3' | 'dragFactor' | 'pullOut_mps'>,
+  car: Omit<BrakedCar, 'slip'>,
+  air: BrakedAir,
   motion: { accel_mps2: number; speedSquared: number; slope: number },
 ): number {
   const speed_mps = Math.sqrt(motion.speedSquared);
@@ -77,7 +83,7 @@ export function brakeForce(
  * no brake heat.
  * Source: Limpert, Brake Design and Safety, ch. 3 (from memory).
  */
-export function brakeHeat(motion: Motion, car: CarDynamics, air: AirState): BrakeHeat {
+export function brakeHeat(motion: Motion, car: BrakedCar, air: BrakedAir): BrakeHeat {
   const { distance_m, time_s, speed_mps, accel_mps2, slope, brakes } = motion;
   const n = speed_mps.length - 1;
   const force_N = new Float64Array(n + 1);

@@ -12,7 +12,7 @@ const HIGH_QUANTILE = 0.99;
 const ON_SHARE = 0.03;
 
 /** A channel whose high is no more than this above its rest says nothing [Pa] */
-const LEAST_HIGH_PA = 2e5;
+export const LEAST_HIGH_PA = 2e5;
 
 /** Two phases closer than this, or a phase shorter, are the threshold's own noise [s] */
 const LEAST_S = 0.06;
@@ -40,16 +40,22 @@ export function brakeLogOf(
   const known = [front_Pa, rear_Pa].filter((line) => line !== undefined && line !== null);
   if (known.length === 0) return null;
   const pressure_Pa = known.reduce((sum, line) => sum.map((p, i) => p + line[i]!));
-  const threshold_Pa = ON_SHARE * quantile(pressure_Pa, HIGH_QUANTILE);
   const lines = front_Pa && rear_Pa ? { front_Pa, rear_Pa } : null;
-  return { pressure_Pa, lines, phases: phasesAbove(threshold_Pa, time_s, pressure_Pa) };
+  return { pressure_Pa, lines, phases: phasesAbove(onAbove(pressure_Pa), time_s, pressure_Pa) };
 }
 
-function overRest(column: Float64Array): Float64Array | null {
+/** How far the high of a column is above its rest [Pa] */
+export const riseOf = (column: Float64Array): number =>
+  quantile(column, HIGH_QUANTILE) - quantile(column, REST_QUANTILE);
+
+export function overRest(column: Float64Array): Float64Array | null {
+  if (!(riseOf(column) > LEAST_HIGH_PA)) return null;
   const rest = quantile(column, REST_QUANTILE);
-  const high = quantile(column, HIGH_QUANTILE);
-  return high - rest > LEAST_HIGH_PA ? column.map((p) => Math.max(0, p - rest)) : null;
+  return column.map((p) => Math.max(0, p - rest));
 }
+
+/** The pressure over rest above which brakes are on [Pa] */
+export const onAbove = (pressure_Pa: Float64Array): number => ON_SHARE * quantile(pressure_Pa, HIGH_QUANTILE);
 
 function quantile(column: Float64Array, share: number): number {
   return column.toSorted()[Math.round(share * (column.length - 1))]!;

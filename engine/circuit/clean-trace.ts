@@ -1,9 +1,10 @@
 import { brakeLogOf } from './brake-log.ts';
+import { vetted, type ChannelFinding } from './channel-check.ts';
 import { despike } from './despike.ts';
 import { noiseOf, speedHalfWindow, type Noise } from './fit-window.ts';
 import { localQuadratic } from './local-quadratic.ts';
 import { fuseSpeed } from './quick-channel.ts';
-import { accelerometer, brakesOn, brakesQuick, changeOf, slows, type Smooth } from './sharpen.ts';
+import { accelerometer, brakesOn, brakesQuick, changeOf, type Smooth } from './sharpen.ts';
 import type { SpeedProfile } from './speed-profile.ts';
 import { gridOf } from './trace-grid.ts';
 import type { TraceColumns } from './trace.ts';
@@ -20,6 +21,7 @@ const STEP_S = 0.05;
 /** A measured lap, and which channels beside the speed it was made from. */
 export interface CleanTrace extends SpeedProfile {
   used: { accel: boolean; pressure: boolean };
+  findings: ChannelFinding[];
 }
 
 /** The window is as wide as the noise asks: at 10 Hz and 0.1 m/s half of it is 0.59 s. A foot needs some 0.2 s on a pedal. [s] */
@@ -41,14 +43,14 @@ const LEAST_INTERVALS = 2.5;
  * Acceleration is the difference of the clean speed, so that force times distance is the change of kinetic energy.
  * Distance is the integral of the clean speed; curvature is not known and 0.
  */
-export function cleanTrace(trace: TraceColumns, options: CleanOptions = {}): CleanTrace {
-  const time_s = trace.time_s ?? timeFromDistance(trace.distance_m!, trace.speed_mps);
+export function cleanTrace(logged: TraceColumns, options: CleanOptions = {}): CleanTrace {
+  const time_s = logged.time_s ?? timeFromDistance(logged.distance_m!, logged.speed_mps);
   const span_s = time_s.at(-1)! - time_s[0]!;
-  const raw_mps = despike(trace.speed_mps);
+  const raw_mps = despike(logged.speed_mps);
   const wanted_s = options.halfWindow_s ?? windowFor(noiseOf(raw_mps, span_s));
   const halfWindow_s = Math.max(wanted_s, (LEAST_INTERVALS * span_s) / (time_s.length - 1));
-  const pressures = brakeLogOf(trace, time_s);
-  const log = pressures && slows(pressures, { time_s, raw_mps, halfWindow_s }) ? pressures : null;
+  const { trace, findings } = vetted(logged, { time_s, raw_mps, halfWindow_s });
+  const log = brakeLogOf(trace, time_s);
   const at = gridOf(time_s, options.step_s ?? STEP_S, log?.phases ?? []);
 
   const smooth: Smooth = (values, width_s) =>
@@ -68,6 +70,7 @@ export function cleanTrace(trace: TraceColumns, options: CleanOptions = {}): Cle
     slope,
     ...(log ? { brakes: brakesOn(log, time_s, at) } : {}),
     used: { accel: quick !== null && !pressed, pressure: log !== null },
+    findings,
   };
 }
 

@@ -2,7 +2,6 @@
 import { slopeForce } from '../car/longitudinal.ts';
 import type { BrakeLog } from './brake-log.ts';
 import { accelHalfWindow, noiseOf } from './fit-window.ts';
-import { localQuadratic } from './local-quadratic.ts';
 import { lineThrough } from './quick-channel.ts';
 import type { BrakesByInterval } from './speed-profile.ts';
 import { linesOn, pressedOn } from './trace-grid.ts';
@@ -14,9 +13,6 @@ const ACCEL_CROSSOVER_S = 1.5;
 /** A channel that explains less than this of the speed's own acceleration, or is so far off in scale, sharpens nothing [-] */
 const LEAST_EXPLAINED = 0.7;
 const SCALE_RANGE = [0.6, 1.6] as const;
-
-/** Pressure that explains less than this of a whole lap's acceleration is not this lap's, and says nothing at all [-] */
-const LEAST_EXPLAINED_LAP = 0.3;
 
 export type Smooth = (values: Float64Array, width_s: number) => Float64Array;
 
@@ -53,16 +49,6 @@ export function accelerometer(
   if (!(line.explained > LEAST_EXPLAINED && line.scale > least && line.scale < most)) return null;
   const felt = along(accelHalfWindow(noiseOf(trace.accel_mps2, span_s)));
   return { quick_mps2: felt.map((a) => (a - line.offset) / line.scale), crossover_s };
-}
-
-/** Whether pressure goes with deceleration over the lap, as it must if it is this car's and this lap's. */
-export function slows(
-  { pressure_Pa }: BrakeLog,
-  { time_s, raw_mps, halfWindow_s }: { time_s: Float64Array; raw_mps: Float64Array; halfWindow_s: number },
-): boolean {
-  const fit = (y: Float64Array) => localQuadratic({ x: time_s, y, at: time_s, halfWindow: halfWindow_s });
-  const { scale, explained } = lineThrough(fit(pressure_Pa).value, fit(raw_mps).slope, () => true);
-  return scale < 0 && explained > LEAST_EXPLAINED_LAP;
 }
 
 /**

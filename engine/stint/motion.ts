@@ -68,7 +68,9 @@ export const circuitLayout = (scenario: Scenario): Layout => layoutOf(scenario.c
 
 /** Length of the lap that is driven, of the circuit or of the measured trace [m]. */
 export const lapLength = (scenario: Scenario): number =>
-  scenario.trace ? measuredLap(scenario.trace).distance_m.at(-1)! : circuitLayout(scenario).length_m;
+  scenario.trace
+    ? measuredLap({ trace: scenario.trace, car: scenario.car }).distance_m.at(-1)!
+    : circuitLayout(scenario).length_m;
 
 function completeSegment({
   length_m,
@@ -88,7 +90,8 @@ function drive(request: MotionRequest): Motion {
   const air = airOf(scenario, day, gap);
   const cap_mps = kind === 'safety' ? mpsFromKmh(scenario.stint.safety_car_kmh) : Infinity;
   if (scenario.trace) {
-    const profile = scaleProfile(measuredLap(scenario.trace), paceOf(scenario, kind), cap_mps);
+    const measured = measuredLap({ trace: scenario.trace, car: scenario.car });
+    const profile = scaleProfile(measured, paceOf(scenario, kind), cap_mps);
     const heat = brakeHeat(profile, car, air);
     const { front, rear } = profile.brakes ?? {};
     const moves = front && rear && axleHeat(heat, scenario.car.brake_balance_front, { front, rear });

@@ -31,6 +31,15 @@ describe('heat by axle', () => {
     front.cumulative_J.forEach((J, i) => expect(J).toBeCloseTo(heat.cumulative_J[i]!, 9));
   });
 
+  it('comes to the balance over the lap, whatever one line shows too little of', () => {
+    const lines = { front: Float64Array.of(1, 1.5, 1.5), rear: Float64Array.of(1.1, 0.7, 0.7) };
+    const { front, rear } = axleHeat(heat, 0.6, lines);
+    expect(front.cumulative_J.at(-1)).toBeCloseTo(heat.total_J, 9);
+    expect(rear.cumulative_J.at(-1)).toBeCloseTo(heat.total_J, 9);
+    expect(front.power_W[1]! / heat.power_W[1]!).toBeGreaterThan(1.01);
+    expect(rear.power_W[0]! / heat.power_W[0]!).toBeGreaterThan(1.1);
+  });
+
   it('is all the front’s where the rear line is at rest', () => {
     const lines = { front: Float64Array.of(1, 1, 1), rear: new Float64Array(3) };
     expect(axleHeat(heat, 0.6, lines).rear.cumulative_J.at(-1)).toBe(0);
