@@ -1,9 +1,20 @@
 /** How often a logged speed is measured, and how often it must be. */
 
 /** Below this brake heat is far off: at 1 Hz by -13 % on a lap of 98 s, at 0.5 Hz by -41 % [Hz] */
-export const leastRate = 2;
+const leastRate = 2;
 /** Below this it is off by some percent: at 2 Hz by -2 to -5 %. `engine/MODEL.md` states errors from 5 Hz on [Hz] */
-export const validatedRate = 4;
+const validatedRate = 4;
+
+/** Of the usual time between rows, rows that are left out here and there included. */
+const ROOM = 1.05;
+
+export const isTooSlow = (interval_s: number): boolean => interval_s * leastRate > ROOM;
+
+/** What a slow log costs, in a sentence; empty where it is quick enough. Spaces before units do not break. */
+export const slowSentence = (interval_s: number): string =>
+  interval_s * validatedRate > ROOM
+    ? `Only a sample every ${interval_s.toFixed(2)}\u00A0s: it blurs how hard the car brakes, and brake heat may come out several percent too low; log at 5\u00A0Hz or more`
+    : '';
 
 /** A step from row to row that whole units of a fine log do not make [m/s] */
 const BIG_STEP_MPS = 1;

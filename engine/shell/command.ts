@@ -1,7 +1,7 @@
 /** The terminal's door: one stint from a file and settings to a table, JSON or CSV. */
 import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import type { TraceQuestion } from '../circuit/understood.ts';
+import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
 import { tooLarge } from '../scenario/file-size.ts';
 import { isTree, keysUnknown, valueAt } from '../scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
@@ -11,6 +11,7 @@ import { problem, problemLine, type Problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { tracePart } from '../scenario/trace-part.ts';
 import { compile } from '../stint/compile.ts';
+import type { Notice } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
 import { finished } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
@@ -32,10 +33,9 @@ class Refused extends Error {
 function main(args: string[]): void {
   const { values, positionals } = commandLine(args);
   if (values.help) return void process.stdout.write(`${USAGE}\n`);
-  const base =
-    values.trace === undefined
-      ? scenarioFrom(positionals[0])
-      : withTrace(scenarioFrom(positionals[0]), values.trace);
+  const plain = scenarioFrom(positionals[0]);
+  const { base, said } =
+    values.trace === undefined ? { base: plain, said: [] } : withTrace(plain, values.trace);
   const changed = set(base, values.set ?? []);
   const model = compile(changed, { driven: base });
   if (values.csv !== undefined) {
@@ -44,6 +44,8 @@ function main(args: string[]): void {
     return;
   }
   const record = summarise(run(model, 'summary'), finished(safeSpans(changed, { driven: base })));
+  const isSaid = ({ text }: Notice): boolean => said.some((notice) => notice.text === text);
+  record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
   process.stdout.write(values.json ? `${JSON.stringify(record)}\n` : `${stintTable(record)}\n`);
 }
 
@@ -81,7 +83,8 @@ function scenarioFrom(file: string | undefined): Scenario {
   return accepted(parsed);
 }
 
-function withTrace(scenario: Scenario, file: string): Scenario {
+/** The scenario on the file's lap, and how the file was understood. */
+function withTrace(scenario: Scenario, file: string): { base: Scenario; said: Notice[] } {
   const bytes = attempt(file, 'a trace file that can be read', () => {
     const problem = tooLarge(statSync(file).size);
     if (problem) throw new Refused([`${file}: ${problem}`]);
@@ -93,8 +96,17 @@ function withTrace(scenario: Scenario, file: string): Scenario {
   const question = understood?.question;
   const open = question ? [...problems, questionLine(question)] : problems;
   if (!columns) throw new Refused(open.map((line) => `${file}: ${line}`));
-  return accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) }));
+  const base = accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) }));
+  return { base, said: understood ? traceSaid(understood) : [] };
 }
+
+/** Which lap, what was read as another unit, and what was left out or set right. */
+const traceSaid = ({ laps, lap, columns, mended }: UnderstoodTrace): Notice[] =>
+  [
+    ...(lap !== null && laps.length > 1 ? [`lap ${laps[lap]!.lap}, one of ${laps.length} in the file`] : []),
+    ...columns.flatMap(({ name, unitReason }) => (unitReason ? [`${name}: ${unitReason}`] : [])),
+    ...mended,
+  ].map((text) => ({ kind: 'trace', text: `trace: ${text}` }));
 
 /** Nobody answers here: the file itself must say it. */
 const questionLine = ({ text, answers }: TraceQuestion): string =>

@@ -5,6 +5,7 @@ import { blankingAt } from './corners.ts';
 import { legsOf } from './legs.ts';
 import { FAULT_K } from './pulls.ts';
 import type { CornerResult, Notice, Pull } from './result.ts';
+import { slowTrace } from './slow-trace.ts';
 import { traceNotices } from './trace-notices.ts';
 
 /** Highest temperature the tables of iron were made for [°C] */
@@ -15,7 +16,7 @@ const OUT_OF_PRACTICE_PCT = 85;
 export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pull[]): Notice[] {
   const { scenario, corners: models } = model;
   const found: Notice[] = pulls.filter(({ calls }) => calls !== 'nothing').map(pullNotice);
-  found.push(...traceNotices(scenario));
+  found.push(...slowTrace(scenario), ...traceNotices(scenario));
   corners.forEach((corner, i) => {
     const { brake } = models[i]!.corner;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;

@@ -43,12 +43,24 @@ function isOddlyQuoted(text: string): boolean {
   return quotes % 2 === 1;
 }
 
+/** No row of a table is as long; of such a line the beginning is enough to see that it is none [characters] */
+const MOST_LINE = 100_000;
+const BEGINNING = 10_000;
+
+const shortened = (block: string): string =>
+  block.length > BLOCK + MOST_LINE
+    ? block
+        .split('\n')
+        .map((line) => (line.length > MOST_LINE ? line.slice(0, BEGINNING) : line))
+        .join('\n')
+    : block;
+
 /** Pieces of a text that end where lines end. */
 export function* blocksOf(text: string): Generator<{ block: string; share: number }> {
   const size = Math.max(1, Math.min(BLOCK, Math.ceil(text.length / LEAST_BLOCKS)));
   for (let from = 0; from < text.length;) {
     const to = lineEnd(text, Math.min(text.length, from + size));
-    yield { block: text.slice(from, to), share: to / text.length };
+    yield { block: shortened(text.slice(from, to)), share: to / text.length };
     from = to;
   }
 }

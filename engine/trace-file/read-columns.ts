@@ -177,7 +177,7 @@ export function readColumns(
     mended: [
       left.repeated.sentence((n) => `${count(n, 'repeated header')} left out`),
       left.text.sentence((n) => `${count(n, 'row')} without numbers left out`),
-      left.summary.sentence((n) => `${count(n, 'row')} that sum up (lowest, highest, mean) left out`),
+      left.summary.sentence((n) => `${count(n, 'row')} of sums (lowest, highest, mean) left out`),
       left.long.sentence((n) => `${count(n, 'row')} with more cells than columns left out`),
       left.short.sentence(
         (n) => `${count(n, 'row')} with fewer cells than columns; what is missing counts as blank`,

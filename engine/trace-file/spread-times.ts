@@ -7,6 +7,8 @@ const LEAST_RUN = 2;
 const NEARLY_ALL = 0.8;
 /** A run may be this much shorter or longer than the usual one, or by one row. */
 const UNEVEN = 0.2;
+/** Of runs of two, some spoilt [share of rows] */
+const LEAST_SAME = 0.3;
 /** Rows that come twice have the same speed, too: where more than this share does, nothing is spread. */
 const SAME_SPEED = 0.9;
 
@@ -24,6 +26,7 @@ export function spreadTimes(
   times: Float64Array,
   speeds: Float64Array,
 ): { times: Float64Array; rows: number; step: number } | null {
+  if (!repeats(times)) return null;
   const runs = runsOf(times, speeds);
   if (runs.length < 2 * LEAST_RUN + 1) return null;
   const inner = runs.slice(1, -1);
@@ -50,6 +53,16 @@ export function spreadTimes(
     rows.forEach((i, k) => (spread[i] = time + (first + k) * part));
   });
   return { times: spread, rows: usual, step };
+}
+
+/** Whether enough rows have the time of the row before; most files are done with here. */
+function repeats(times: Float64Array): boolean {
+  let [same, filled] = [0, 0];
+  for (let i = 1; i < times.length; i++) {
+    if (times[i] === times[i - 1]) same += 1;
+    if (!Number.isNaN(times[i]!)) filled += 1;
+  }
+  return same > LEAST_SAME * filled;
 }
 
 function runsOf(times: Float64Array, speeds: Float64Array): Run[] {

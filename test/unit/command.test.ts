@@ -131,6 +131,23 @@ describe('--json', () => {
     expect(status).toBe(0);
     expect(Math.abs((JSON.parse(stdout) as StintRecord).lapTime_s - record.lapTime_s)).toBeLessThan(3);
   });
+
+  it('says of a trace which lap it is, which unit was guessed, and what was set right', () => {
+    const rows = Array.from({ length: 220 }, (_, i) => [i / 2, 160 + 60 * Math.sin(i / 9), i < 110 ? 1 : 2]);
+    const text = ['Time,Speed [km/h],Lap', ...rows.map((row) => row.join(',')), 'Max,220,2'].join('\n');
+    const { stdout, stderr, status } = stint('--trace', file('slow.csv', text), '--json');
+    expect([stderr, status]).toEqual(['', 0]);
+    const said = (JSON.parse(stdout) as StintRecord).notices
+      .filter(({ kind }) => kind === 'trace')
+      .map((notice) => notice.text.replaceAll('\u00A0', ' '));
+    expect(said).toEqual([
+      expect.stringMatching(/^trace: lap 1, one of 2 in the file$/),
+      'trace: Time: no unit given: read as s',
+      'trace: 1 row of sums (lowest, highest, mean) left out (row 222)',
+      expect.stringMatching(/^trace: Only a sample every 0\.50 s: it blurs/),
+    ]);
+    expect(stint('--trace', file('slow.csv', text)).stdout).toMatch(/\nnote: trace: Time: no unit given/);
+  });
 });
 
 describe('other outputs', () => {

@@ -66,6 +66,8 @@ describe('the words of the import', () => {
     expect(extentOf(column(50, 250, 'km/h'))).toBe('50 to 250\u00a0km/h');
     expect(extentOf(column(12, 12, ''))).toBe('always 12');
     expect(extentOf(column(NaN, NaN, 'm'))).toBe('no numbers');
+    expect(extentOf(column(50_000.4, 86_399, 'hh:mm:ss'))).toBe('13:53:20 to 23:59:59');
+    expect(extentOf(column(1_900_000_000, 1_900_000_098, 'date and time'))).toBe('17:46:40 to 17:48:18');
   });
 
   it('give the size of the file over all its laps', () => {

@@ -48,9 +48,18 @@ export function figures(value: number): string {
   return grouped(value, digitsOf(value, size >= 100 ? 0 : size >= 10 ? 1 : 2));
 }
 
-/** "0 to 287 km/h" */
+/** "13:53:20"; of a date the time of day. */
+function timeOfDay(time_s: number): string {
+  const all = Math.floor(((time_s % 86_400) + 86_400) % 86_400);
+  return [all / 3600, (all / 60) % 60, all % 60]
+    .map((part) => String(Math.floor(part)).padStart(2, '0'))
+    .join(':');
+}
+
+/** "0 to 287 km/h", "13:53:20 to 13:54:58" */
 export function extentOf({ low, high, unit }: TraceColumn): string {
   if (!Number.isFinite(low) || !Number.isFinite(high)) return 'no numbers';
+  if (unit === 'hh:mm:ss' || unit === 'date and time') return `${timeOfDay(low)} to ${timeOfDay(high)}`;
   const range = low === high ? `always ${figures(low)}` : `${figures(low)} to ${figures(high)}`;
   return unit ? `${range}${NBSP}${unit}` : range;
 }
