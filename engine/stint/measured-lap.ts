@@ -36,7 +36,7 @@ const brakedCar = (car: Scenario['car']): BrakedCar => ({
 
 /**
  * The lap made of the channels whose heat agrees with that of the speed. Each is tried on its own, so that a good line does not
- * hide a bad one; an accelerometer counts only where no pressure is left.
+ * hide a bad one.
  */
 export function trustedLap(columns: TraceColumns, car: BrakedCar): CleanTrace {
   const lap = cleanTrace(columns);
@@ -51,7 +51,7 @@ export function trustedLap(columns: TraceColumns, car: BrakedCar): CleanTrace {
   const pressures = PRESSURES.filter((line) => taken.includes(line) && trusted([line]));
   const lines = pressures.length < 2 || trusted(pressures) ? pressures : [];
   const accel = taken.filter((channel) => channel === 'accel_mps2');
-  const felt = lines.length > 0 || trusted(accel) ? accel : [];
+  const felt = trusted(accel) ? accel : [];
   const kept = new Set<ChannelName>([...lines, ...felt]);
   const findings = lap.findings.map((one) =>
     taken.includes(one.channel) && !kept.has(one.channel) ? { ...one, leftOut: 'heat' as const } : one,

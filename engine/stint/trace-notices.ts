@@ -16,7 +16,11 @@ export function traceNotices({ trace, car }: Pick<Scenario, 'trace' | 'car'>): N
   const lines = findings.filter(({ channel }) => channel !== 'accel_mps2');
   const left = lines.filter(({ leftOut }) => leftOut);
   const balance = left.length === 1 && lines.length === 2 ? '; the brake balance is the scenario’s' : '';
+  // one that follows the speed on a wrong scale passes its test in time and is refused when it is to sharpen
+  const isRefused = ({ channel, leftOut }: ChannelFinding): boolean =>
+    channel === 'accel_mps2' && !leftOut && !used.accel;
   return findings
+    .map((one): ChannelFinding => (isRefused(one) ? { ...one, leftOut: 'other motion' } : one))
     .filter(({ channel }) => channel !== 'accel_mps2' || !used.pressure)
     .map((finding) => said(finding, finding.channel === 'accel_mps2' ? '' : balance))
     .filter((text) => text !== '')

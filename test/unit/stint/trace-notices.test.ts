@@ -64,8 +64,11 @@ describe('notices of logged channels', () => {
     ]);
   });
 
-  it('say of an accelerometer the wrong way round what to check', () => {
-    expect(said({ accel_mps2: negated(accel!, 10) })).toEqual([
+  it.each([
+    ['the wrong way round', negated],
+    ['in a unit ten times too small', (column: Float64Array) => column.map((a) => a / 10)],
+  ])('say of an accelerometer %s what to check', (_, wrong) => {
+    expect(said({ accel_mps2: wrong(accel!, 10) })).toEqual([
       'trace: the acceleration does not go with the speed and is not used; check its unit and sign',
     ]);
   });
