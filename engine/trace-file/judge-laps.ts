@@ -49,7 +49,8 @@ export function judgeLaps(log: MotionLog, laps: readonly CutLap[]): JudgedLap[] 
       ...restartsIn(log, lap),
       ...(others ? [] : bareEnds(log, gap_s)),
       ...holesIn(log, lap, gap_s).map((hole) => (others ? `${hole}; choose another lap` : hole)),
-      ...sizeProblems(lap, usual_m, others),
+      // Below nothing it is the speeds that are wrong, not the lap.
+      ...(lap.length_m < 0 ? [] : sizeProblems(lap, usual_m, others)),
       ...disagreement(log, lap),
     ];
     // A hole makes any log slow: only what has none is judged by its rate.

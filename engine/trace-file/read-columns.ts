@@ -11,7 +11,7 @@ const FAULTS_KEPT = 200_000;
 
 /** First cells of rows that sum up a column. */
 const SUMMARY =
-  /^(min|max|avg|ave|mean|average|minimum|maximum|median|std|st\.? ?dev|sum|total|count|range|mittel|mittelwert|summe|moyenne|media|promedio)[.:]?$/i;
+  /^(min|max|avg|ave|mean|average|minimum|maximum|median|std|st\.? ?dev|sum|total|count|range|mittel|mittelwert|summe|moyenne|media|promedio)(\b[^\d]{0,20})?$/i;
 
 /** A cell that is neither a number nor says that there is none. */
 export interface BadCell {

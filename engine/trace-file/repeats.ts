@@ -26,8 +26,9 @@ export interface Repeats {
   /** Starts since the first row [s] */
   starts_s: number[];
   length_m: number;
-  /** Whole laps. */
+  /** Whole laps, and whether there is a part of one more. */
   laps: number;
+  hasPart: boolean;
 }
 
 /** Laps of a log without marks; null where the speed does not repeat. */
@@ -37,10 +38,12 @@ export function repeatsOf(log: MotionLog): Repeats | null {
   if (lag === 0) return null;
   const starts = startsOf(speeds, lag);
   const lengths = starts.slice(1).map((start, i) => start - starts[i]!);
+  const rest = (speeds.length - starts.at(-1)!) / lag;
   return {
     starts_s: starts.map((at) => +times_s[at]!.toFixed(3)),
     length_m: STEP_M * quantile(lengths, 0.5),
-    laps: lengths.length + (speeds.length - starts.at(-1)! >= (1 - LINES) * lag ? 1 : 0),
+    laps: lengths.length + (rest >= 1 - LINES ? 1 : 0),
+    hasPart: rest > LINES && rest < 1 - LINES,
   };
 }
 

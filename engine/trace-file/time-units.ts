@@ -27,6 +27,8 @@ export interface MotionUnits {
   topSpeed: number;
   /** Where a unit that a person chose makes a speed of no car: what would fit. Empty elsewhere. */
   chosenTooFast: string;
+  /** Where a chosen unit of time sets the rows apart as in no log. Empty elsewhere. */
+  chosenApart: string;
 }
 
 /** Rows apart by less or more than this are no log of a lap [s] */
@@ -86,6 +88,7 @@ export function motionUnits(columns: MotionColumns): MotionUnits {
     open: speeds.length > 1 ? speeds.map((unit) => ({ unit, top_kmh: topKmh(raw, unit) })) : [],
     topSpeed: raw.top,
     chosenTooFast: tooFast(columns, raw),
+    chosenApart: apart(columns, best.unit, raw),
   };
 }
 
@@ -95,6 +98,14 @@ function tooFast({ speed }: MotionColumns, raw: Raw): string {
   const fitting = COMMON_SPEEDS.filter((unit) => isWithin(topKmh(raw, unit), LIKELY_KMH));
   const other = fitting.length > 0 ? `; ${joined(fitting, 'or')} would fit` : '';
   return `, read in ${speed.chosen} as you corrected it before${other}`;
+}
+
+function apart({ time }: MotionColumns, unit: MotionUnits['unit'], raw: Raw): string {
+  const intervalIn = (name: string): number => raw.interval * sizeOf('time', name);
+  if (!time?.chosen || isWithin(intervalIn(time.chosen), INTERVAL_S)) return '';
+  const other = unitsOf('time').find((name) => isWithin(intervalIn(name), INTERVAL_S));
+  const why = against('time', time.chosen, unit, raw);
+  return `${why}, read in ${time.chosen} as you corrected it before${other ? `; ${other} would fit` : ''}`;
 }
 
 interface Reading {

@@ -71,15 +71,15 @@ export function understandColumns(given: Sources): Understanding {
   const lap = choices.lap !== undefined && laps[choices.lap] ? choices.lap : fastest(laps);
   const extras = extrasFor(sources, index, log);
   const used = lap === null ? null : columnsOfLap(log, laps[lap]!, extras, header.names);
-  const implausible = units.chosenTooFast
-    ? together(log.faults.filter(({ kind }) => kind === 'too fast'))
-    : lapProblems(laps, lap);
+  const tooFast = units.chosenTooFast ? together(log.faults.filter(({ kind }) => kind === 'too fast')) : [];
+  const timeText = units.chosenApart && `column ${header.names[index.time!]!}: ${units.chosenApart}`;
+  const implausible = tooFast.length > 0 ? tooFast : timeText ? [timeText] : lapProblems(laps, lap);
   const interval_s = quantile(differences(log.time_s), 0.5);
   // What an answer may change is not said before it is given.
   const question =
     sources.format.question ??
     speedQuestion(units, index.speed!, choices) ??
-    (choices.lapsBy === undefined && cut.length === 1 && !units.chosenTooFast
+    (choices.lapsBy === undefined && cut.length === 1 && !units.chosenTooFast && !units.chosenApart
       ? lapsQuestion(log, choices)
       : null);
   return {
@@ -224,8 +224,9 @@ function lapsQuestion(log: MotionLog, choices: TraceChoices): TraceQuestion | nu
   const found = repeatsOf(log);
   if (!found) return null;
   const laps = count(found.laps, 'lap');
+  const part = found.hasPart ? ' and a part of one' : '';
   return {
-    text: `This looks like ${laps} of about ${quantity(Math.round(found.length_m / 10) * 10, 'm')}. Cut it so?`,
+    text: `This looks like ${laps} of about ${quantity(Math.round(found.length_m / 10) * 10, 'm')}${part}. Cut it so?`,
     answers: [
       { text: `Yes, ${laps}`, choices: { ...choices, lapsBy: 'times', lapStarts_s: found.starts_s } },
       { text: 'No, it is one lap', choices: { ...choices, lapsBy: 'none' } },

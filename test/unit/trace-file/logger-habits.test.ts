@@ -202,6 +202,9 @@ describe('a unit', () => {
         /^row 2, column Speed: expected 0 to 400 km\/h, got .* m\/s, .* km\/h, read in m\/s as you corrected it before; km\/h would fit, and so in \d+ more rows$/,
       ),
     ]);
+    expect(read(plain(), { units: { 0: 'ms' } }).problems).toEqual([
+      'column Time: rows would be 0.000100 s apart, read in ms as you corrected it before; s would fit',
+    ]);
   });
 });
 
@@ -232,7 +235,7 @@ describe('a column of speeds', () => {
 
 describe('a table', () => {
   it('with rows that sum up at its end is read without them', () => {
-    const { problems, mended } = read(`${plain()}\nMin,60\nMax,258\nAvg:,190`);
+    const { problems, mended } = read(`${plain()}\nMin,60\nMax value,258\nAvg:,190`);
     expect(problems).toEqual([]);
     expect(mended).toEqual([`3 rows of sums (lowest, highest, mean) left out (first row ${lap.length + 2})`]);
   });
