@@ -2,6 +2,7 @@
 import { LEAST_HIGH_PA, onAbove, overRest, riseOf } from './brake-log.ts';
 import { delayOf, MOST_DELAY_S, shifted } from './delay.ts';
 import { localQuadratic } from './local-quadratic.ts';
+import { gridOf } from './trace-grid.ts';
 import type { TraceColumns } from './trace.ts';
 
 export type ChannelName = 'accel_mps2' | 'brakeFront_Pa' | 'brakeRear_Pa';
@@ -35,6 +36,9 @@ const SPEEDS_UP_MPS2 = 0.5;
 /** A line with more of its pressure there than this hangs. Honest ones have under 0.01 [-] */
 const MOST_IDLE = 0.05;
 
+/** Smoothed motion needs no more places than this for the test; a fast log would make it slow [s] */
+const FINEST_S = 0.05;
+
 export interface Vetted {
   /** the trace with what goes with its speed, in time with it */
   trace: TraceColumns;
@@ -48,20 +52,22 @@ export function vetted(
 ): Vetted {
   const logged = CHANNELS.filter((channel) => trace[channel]);
   if (logged.length === 0) return { trace, findings: [] };
-  const fit = (y: Float64Array) => localQuadratic({ x: time_s, y, at: time_s, halfWindow: halfWindow_s });
+  const span_s = time_s.at(-1)! - time_s[0]!;
+  const at = span_s / (time_s.length - 1) < FINEST_S ? gridOf(time_s, FINEST_S, []) : time_s;
+  const fit = (y: Float64Array) => localQuadratic({ x: time_s, y, at, halfWindow: halfWindow_s });
   const change_mps2 = fit(raw_mps).slope;
   // brakes know nothing of the throttle
   const slowing_mps2 = change_mps2.map((a) => Math.min(0, a));
-  const least_s = Math.max(LEAST_DELAY_S, (LEAST_DELAY_ROWS * (time_s.at(-1)! - time_s[0]!)) / time_s.length);
+  const least_s = Math.max(LEAST_DELAY_S, (LEAST_DELAY_ROWS * span_s) / time_s.length);
   const findings = logged.map((channel): ChannelFinding => {
     const column = trace[channel]!;
     const isPressure = channel !== 'accel_mps2';
     const out = (leftOut: 'flat' | 'other motion'): ChannelFinding => ({ channel, late_s: 0, leftOut });
     if (isPressure && !(riseOf(column) > LEAST_HIGH_PA)) return out('flat');
-    const { late_s, line } = delayOf(time_s, fit(column).value, isPressure ? slowing_mps2 : change_mps2);
+    const { late_s, line } = delayOf(at, fit(column).value, isPressure ? slowing_mps2 : change_mps2);
     const goes = line.explained > LEAST_EXPLAINED && line.scale > 0 !== isPressure;
     if (!goes || Math.abs(late_s) > MOST_DELAY_S) return out('other motion');
-    if (isPressure && idleShare(shifted(time_s, column, late_s), change_mps2) > MOST_IDLE)
+    if (isPressure && idleShare(shifted(time_s, column, late_s, at), change_mps2) > MOST_IDLE)
       return out('other motion');
     return { channel, late_s: Math.abs(late_s) < least_s ? 0 : late_s };
   });

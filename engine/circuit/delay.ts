@@ -39,11 +39,16 @@ export function delayOf(time_s: Float64Array, channel: Float64Array, motion: Flo
 }
 
 /** The channel as it was `late_s` later, so that it goes with the motion; what it never showed is held. */
-export function shifted(time_s: Float64Array, channel: Float64Array, late_s: number): Float64Array {
-  if (late_s === 0) return channel;
+export function shifted(
+  time_s: Float64Array,
+  channel: Float64Array,
+  late_s: number,
+  at = time_s,
+): Float64Array {
+  if (late_s === 0 && at === time_s) return channel;
   const last = time_s.length - 1;
   let row = 0;
-  return time_s.map((t) => {
+  return at.map((t) => {
     const place = Math.min(time_s[last]!, Math.max(time_s[0]!, t + late_s));
     while (row < last - 1 && time_s[row + 1]! < place) row++;
     const w = (place - time_s[row]!) / (time_s[row + 1]! - time_s[row]!);

@@ -2,6 +2,7 @@
 import type { BrakedCar } from '../car/brake-heat.ts';
 import { PRESSURES, type ChannelName } from '../circuit/channel-check.ts';
 import { cleanTrace, type CleanTrace } from '../circuit/clean-trace.ts';
+import { shifted } from '../circuit/delay.ts';
 import type { TraceColumns } from '../circuit/trace.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { GRAVITY_MPS2, mpsFromKmh, PA_PER_BAR } from '../units.ts';
@@ -10,6 +11,7 @@ import { memo } from './memo.ts';
 import { traceNumber } from './trace-number.ts';
 
 type Trace = NonNullable<Scenario['trace']>;
+type TimedColumns = TraceColumns & { time_s: Float64Array };
 
 /** Made again only when the trace changed, or what the car asks of its brakes. */
 export const measuredLap = memo(
@@ -38,14 +40,20 @@ const brakedCar = (car: Scenario['car']): BrakedCar => ({
  * The lap made of the channels whose heat agrees with that of the speed. Each is tried on its own, so that a good line does not
  * hide a bad one.
  */
-export function trustedLap(columns: TraceColumns, car: BrakedCar): CleanTrace {
+export function trustedLap(columns: TimedColumns, car: BrakedCar): CleanTrace {
   const lap = cleanTrace(columns);
   const taken = lap.findings.filter(({ leftOut }) => !leftOut).map(({ channel }) => channel);
   if (taken.length === 0) return lap;
   const { accel_mps2: _accel, brakeFront_Pa: _front, brakeRear_Pa: _rear, ...plain } = columns;
   const alone = cleanTrace(plain);
+  const inTime = Object.fromEntries(
+    lap.findings.map(({ channel, late_s }) => [channel, shifted(columns.time_s, columns[channel]!, late_s)]),
+  );
   const only = (channels: readonly ChannelName[]): CleanTrace =>
-    cleanTrace({ ...plain, ...Object.fromEntries(channels.map((channel) => [channel, columns[channel]!])) });
+    cleanTrace(
+      { ...plain, ...Object.fromEntries(channels.map((channel) => [channel, inTime[channel]!])) },
+      { isVetted: true },
+    );
   const trusted = (channels: readonly ChannelName[], made = only(channels)): boolean =>
     heatAgreement(made, alone, car, made.used.pressure ? 'pressure' : 'accel').agrees;
   const pressures = PRESSURES.filter((line) => taken.includes(line) && trusted([line]));
@@ -59,7 +67,7 @@ export function trustedLap(columns: TraceColumns, car: BrakedCar): CleanTrace {
   return { ...(kept.size === taken.length ? lap : only([...kept])), findings };
 }
 
-function columnsOf(trace: Trace): TraceColumns {
+function columnsOf(trace: Trace): TimedColumns {
   const si = (column: number[], factor: number): Float64Array =>
     Float64Array.from(column, (value) => value * factor);
   const { slope_pct, height_m, accel_g, brake_front_bar, brake_rear_bar } = trace;

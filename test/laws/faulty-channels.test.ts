@@ -41,7 +41,11 @@ const laps = driven.map(([id, car, driver], seed) => {
         )
       ]!,
   );
-  const plain: TraceColumns = { time_s: columns.time_s, speed_mps: columns.speed_mps, slope };
+  const plain: TraceColumns & { time_s: Float64Array } = {
+    time_s: columns.time_s,
+    speed_mps: columns.speed_mps,
+    slope,
+  };
   const alone_J = brakeHeat(cleanTrace(plain), car, warmDay).total_J;
   return { name: id, car, columns, plain, alone_J, true_J: heat.total_J };
 });
