@@ -1,5 +1,6 @@
 /** The phases of a stint laid out one after another, each with the scenario that holds in it. */
-import { withChanges, type Changes } from '../scenario/override.ts';
+import { withChanges } from '../scenario/override.ts';
+import { withSides } from '../scenario/phase-set.ts';
 import type { Phase, Scenario } from '../scenario/schema.ts';
 import type { LapKind } from './result.ts';
 
@@ -42,18 +43,6 @@ export function legsOf(scenario: Scenario): Leg[] {
     }
     return { ...setting, kind: phase.kind, laps: phase.laps ?? laps - fixed, gap: gapOf(phase, now) };
   });
-}
-
-/** What a phase says of an axle's blanking holds for its sides too, unless it says something else of them. */
-function withSides({ blanking_pct }: Scenario, set: Changes): Changes {
-  const sides = (['front_left', 'front_right', 'rear_left', 'rear_right'] as const).filter(
-    (side) => blanking_pct[side] !== undefined,
-  );
-  const along = sides.flatMap((side) => {
-    const whole = set[`blanking_pct.${side.split('_')[0]}`];
-    return whole === undefined ? [] : [[`blanking_pct.${side}`, whole] as const];
-  });
-  return { ...Object.fromEntries(along), ...set };
 }
 
 function gapOf(phase: Exclude<Phase, { kind: 'stand' }>, { traffic }: Scenario): Gap {

@@ -3,6 +3,7 @@ import type { Phase, Scenario, Value } from '../../engine/index.ts';
 import { isLeaf, valueAt } from '../../engine/scenario/keys.ts';
 import { driverChanges, drivers } from '../../engine/scenario/library.ts';
 import { withChanges } from '../../engine/scenario/override.ts';
+import { withSides } from '../../engine/scenario/phase-set.ts';
 
 type StandPhase = Extract<Phase, { kind: 'stand' }>;
 
@@ -50,7 +51,7 @@ export function lapsOf({ phases, laps }: PhaseList, at: number): number {
 export function phasePlan(scenario: Scenario): PhasePlan {
   let [before, after] = [scenario, 0];
   return scenario.stint.phases.map((phase, index) => {
-    const now = withChanges(before, withSides(phase.set ?? {}, before));
+    const now = withChanges(before, withSides(before, phase.set ?? {}));
     const laps = lapsOf(scenario.stint, index);
     const planned = {
       index,
@@ -87,18 +88,6 @@ function fromOf(key: string, phase: Phase, before: Scenario, start: Scenario): O
 }
 
 const SIDES = ['left', 'right'];
-
-/** What a phase says of an axle's blanking holds for its sides too, unless it says something else of them. */
-function withSides(set: NonNullable<Phase['set']>, { blanking_pct }: Scenario): NonNullable<Phase['set']> {
-  const own = Object.entries(blanking_pct).filter(
-    ([key, share]) => axleOf(key) !== key && share !== undefined,
-  );
-  const along = own.flatMap(([side]) => {
-    const whole = set[`blanking_pct.${axleOf(side)}`];
-    return whole === undefined ? [] : [[`blanking_pct.${side}`, whole] as const];
-  });
-  return { ...Object.fromEntries(along), ...set };
-}
 
 function valueOf(key: string, at: Scenario, start: Scenario): Value {
   if (key === 'driver') return driverId(at, start);
