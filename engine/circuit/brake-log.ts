@@ -12,7 +12,7 @@ const HIGH_QUANTILE = 0.99;
 const ON_SHARE = 0.03;
 
 /** A channel whose high is no more than this above its rest says nothing [Pa] */
-export const LEAST_HIGH_PA = 2e5;
+const LEAST_HIGH_PA = 2e5;
 
 /** Two phases closer than this, or a phase shorter, are the threshold's own noise [s] */
 const LEAST_S = 0.06;
@@ -45,9 +45,10 @@ export function brakeLogOf(
 }
 
 /** How far the high of a column is above its rest [Pa] */
-export const riseOf = (column: Float64Array): number =>
+const riseOf = (column: Float64Array): number =>
   quantile(column, HIGH_QUANTILE) - quantile(column, REST_QUANTILE);
 
+/** A line's pressure over its rest; null where it never rises. */
 export function overRest(column: Float64Array): Float64Array | null {
   if (!(riseOf(column) > LEAST_HIGH_PA)) return null;
   const rest = quantile(column, REST_QUANTILE);
@@ -55,7 +56,13 @@ export function overRest(column: Float64Array): Float64Array | null {
 }
 
 /** The pressure over rest above which brakes are on [Pa] */
-export const onAbove = (pressure_Pa: Float64Array): number => ON_SHARE * quantile(pressure_Pa, HIGH_QUANTILE);
+const onAbove = (pressure_Pa: Float64Array): number => ON_SHARE * quantile(pressure_Pa, HIGH_QUANTILE);
+
+/** 1 at each row at which brakes are on. */
+export function whereOn(pressure_Pa: Float64Array): Uint8Array {
+  const on_Pa = onAbove(pressure_Pa);
+  return Uint8Array.from(pressure_Pa, (p) => (p > on_Pa ? 1 : 0));
+}
 
 function quantile(column: Float64Array, share: number): number {
   return column.toSorted()[Math.round(share * (column.length - 1))]!;

@@ -1,5 +1,5 @@
 /** Which logged channels go with the speed, and when: each on its own, before any of them says anything of the lap. */
-import { LEAST_HIGH_PA, onAbove, overRest, riseOf } from './brake-log.ts';
+import { overRest, whereOn } from './brake-log.ts';
 import { delayOf, MOST_DELAY_S, shifted } from './delay.ts';
 import { localQuadratic } from './local-quadratic.ts';
 import { gridOf } from './trace-grid.ts';
@@ -63,11 +63,12 @@ export function vetted(
     const column = trace[channel]!;
     const isPressure = channel !== 'accel_mps2';
     const out = (leftOut: 'flat' | 'other motion'): ChannelFinding => ({ channel, late_s: 0, leftOut });
-    if (isPressure && !(riseOf(column) > LEAST_HIGH_PA)) return out('flat');
+    const pressure_Pa = isPressure ? overRest(column) : null;
+    if (isPressure && !pressure_Pa) return out('flat');
     const { late_s, line } = delayOf(at, fit(column).value, isPressure ? slowing_mps2 : change_mps2);
     const goes = line.explained > LEAST_EXPLAINED && line.scale > 0 !== isPressure;
     if (!goes || Math.abs(late_s) > MOST_DELAY_S) return out('other motion');
-    if (isPressure && idleShare(shifted(time_s, column, late_s, at), change_mps2) > MOST_IDLE)
+    if (pressure_Pa && idleShare(shifted(time_s, pressure_Pa, late_s, at), change_mps2) > MOST_IDLE)
       return out('other motion');
     return { channel, late_s: Math.abs(late_s) < least_s ? 0 : late_s };
   });
@@ -78,12 +79,11 @@ export function vetted(
 }
 
 /** Share of all pressure, where the brakes count as on, that is there while the car speeds up. */
-export function idleShare(column: Float64Array, change_mps2: Float64Array): number {
-  const pressure_Pa = overRest(column)!;
-  const on_Pa = onAbove(pressure_Pa);
+function idleShare(pressure_Pa: Float64Array, change_mps2: Float64Array): number {
+  const on = whereOn(pressure_Pa);
   let [idle, all] = [0, 0];
   pressure_Pa.forEach((p, i) => {
-    if (p <= on_Pa) return;
+    if (!on[i]) return;
     all += p;
     if (change_mps2[i]! > SPEEDS_UP_MPS2) idle += p;
   });
