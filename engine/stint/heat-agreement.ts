@@ -11,7 +11,7 @@ const MOST_COLDER = 0.02;
 /** And this much above: honest pressures are at most 1.5 %, accelerometers 2.5 % above, both at 5 Hz [-] */
 const MOST_HOTTER = { pressure: 0.02, accel: 0.03 };
 
-/** A stop that makes this share of the lap's heat must keep this share of its own: honest channels keep 0.8 [-] */
+/** A stop that makes this share of the lap's heat must keep this share of its own: honest channels keep 0.9 at 10 and 20 Hz [-] */
 const STOP_COUNTS = 0.01;
 const STOP_KEEPS = 0.6;
 
