@@ -1,14 +1,13 @@
 /** What the columns of a file mean: roles, units, laps, the lap that is used, and all of it put in words. */
 import type { TraceColumns } from '../circuit/trace.ts';
-import type { TraceChoices, TraceQuestion, TraceRole, UnderstoodTrace } from '../circuit/understood.ts';
+import type { TraceRole, UnderstoodTrace } from '../circuit/understood.ts';
 import { cutLaps } from './cut-laps.ts';
 import { fastest, judgeLaps, type JudgedLap } from './judge-laps.ts';
 import { columnsOfLap, extrasFor } from './lap-extras.ts';
 import { returnsIn } from './lap-returns.ts';
-import type { MotionLog } from './motion-log.ts';
 import type { Columns } from './read-columns.ts';
 import { readMotion, type ReadMotion } from './read-motion.ts';
-import { repeatsOf } from './repeats.ts';
+import { lapsQuestion, speedQuestion } from './questions.ts';
 import { plainName, roleNamed } from './role-names.ts';
 import { slowText } from './sample-rate.ts';
 import { columnOf, overviewOf, shared, shownOnly } from './show-columns.ts';
@@ -17,7 +16,7 @@ import { spreadText, spreadTimes } from './spread-times.ts';
 import { differences, quantile, rangeOf } from './statistics.ts';
 import { together } from './time-line.ts';
 import { motionUnits, type MotionColumn, type MotionUnits } from './time-units.ts';
-import { count, joined, plain, quantity } from './words.ts';
+import { joined, plain } from './words.ts';
 
 interface Understanding {
   understood: UnderstoodTrace;
@@ -184,6 +183,9 @@ function emptyColumns({ header, columns, roles }: Sources): { text: string }[] {
   });
 }
 
+/** Speed over ground, as receivers from the sea call it. */
+const isNautical = (name: string): boolean => /^(sog|speed over ground)\b/.test(plainName(name));
+
 function unitsFor(sources: Sources, index: Partial<Record<TraceRole, number>>): MotionUnits {
   const { columns } = sources;
   const column = (at: number): MotionColumn => ({
@@ -196,42 +198,6 @@ function unitsFor(sources: Sources, index: Partial<Record<TraceRole, number>>): 
     ...(index.time === undefined ? {} : { time: column(index.time) }),
     ...(index.distance === undefined ? {} : { distance: column(index.distance) }),
   });
-}
-
-/** Speed over ground, as receivers from the sea call it. */
-const isNautical = (name: string): boolean => /^(sog|speed over ground)\b/.test(plainName(name));
-
-function speedQuestion(
-  { open, topSpeed }: MotionUnits,
-  at: number,
-  choices: TraceChoices,
-): TraceQuestion | null {
-  if (open.length === 0) return null;
-  return {
-    text: `Is the speed in ${joined(
-      open.map(({ unit }) => unit),
-      'or',
-    )}? Its highest is ${plain(topSpeed)}.`,
-    answers: open.map(({ unit, top_kmh }) => ({
-      text: unit === 'km/h' ? unit : `${unit}, up to ${quantity(top_kmh, 'km/h')}`,
-      choices: { ...choices, units: { ...choices.units, [at]: unit } },
-    })),
-  };
-}
-
-/** Laps that nothing marks, but the speed that repeats. */
-function lapsQuestion(log: MotionLog, choices: TraceChoices): TraceQuestion | null {
-  const found = repeatsOf(log);
-  if (!found) return null;
-  const laps = count(found.laps, 'lap');
-  const part = found.hasPart ? ' and a part of one' : '';
-  return {
-    text: `This looks like ${laps} of about ${quantity(Math.round(found.length_m / 10) * 10, 'm')}${part}. Cut it so?`,
-    answers: [
-      { text: `Yes, ${laps}`, choices: { ...choices, lapsBy: 'times', lapStarts_s: found.starts_s } },
-      { text: 'No, it is one lap', choices: { ...choices, lapsBy: 'none' } },
-    ],
-  };
 }
 
 function lapProblems(laps: readonly JudgedLap[], lap: number | null): string[] {
