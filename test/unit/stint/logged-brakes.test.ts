@@ -10,9 +10,12 @@ import { changed, corner, driven, withPhases } from '../../support/stints.ts';
 const BAR = 1e5;
 const time_s = Float64Array.from({ length: 801 }, (_, i) => i / 20);
 
-/** Acceleration over a lap of two stops: at 10 s from 60 m/s after a lift in too low a gear, and at 25 s. */
+/**
+ * Acceleration over a lap of two stops: at 10 s from 60 m/s after a lift in too low a gear, and at 25 s. The lift is short: one
+ * that took more than 2 % of the heat would speak against the pressure.
+ */
 const accelAt = (t: number): number => {
-  if (t >= 8 && t < 10) return -4;
+  if (t >= 9 && t < 10) return -2.8;
   if (t >= 10 && t < 12) return -11;
   if (t >= 12 && t < 25) return 1.5;
   if (t >= 25 && t < 28) return -6;
@@ -38,7 +41,7 @@ describe('a lap with logged brake pressure', () => {
   it('makes no brake heat of a lift that slows the car more than the balance explains', () => {
     const alone = driven(lap({}));
     const lift_J = alone.brakeEnergyPerLap_J - once.brakeEnergyPerLap_J;
-    expect(lift_J).toBeGreaterThan(1e5);
+    expect(lift_J).toBeGreaterThan(1e4);
     once.clock.time_s.forEach((t, i) => {
       if (t <= 9.9 || (t > 12.2 && t < 24.9)) expect(once.clock.brakePower_W[i], `${t} s`).toBe(0);
     });
@@ -78,7 +81,7 @@ describe('a lap with logged brake pressure', () => {
   });
 
   it('moves heat to the axle whose line has more, and loses none', () => {
-    const moving = driven(lap({ brakeFront_Pa: front, brakeRear_Pa: line(20, 24) }));
+    const moving = driven(lap({ brakeFront_Pa: front, brakeRear_Pa: line(22, 17) }));
     const [a, b] = [corner(moving, 'front'), corner(moving, 'rear')];
     const [c, d] = [corner(once, 'front'), corner(once, 'rear')];
     expect(a.stops[0]!.peakFace_K).toBeGreaterThan(c.stops[0]!.peakFace_K + 5);
@@ -86,7 +89,7 @@ describe('a lap with logged brake pressure', () => {
     expect(b.stops[1]!.peakFace_K - b.stops[1]!.startFace_K).toBeGreaterThan(
       d.stops[1]!.peakFace_K - d.stops[1]!.startFace_K + 5,
     );
-    const even = driven(lap({ brakeFront_Pa: line(49, 37.8), brakeRear_Pa: line(21, 16.2) }));
+    const even = driven(lap({ brakeFront_Pa: line(50.4, 32.9), brakeRear_Pa: line(21.6, 14.1) }));
     const sumOf = ({ corners }: typeof even): number =>
       corners.reduce((sum, { ledger_J }) => sum + ledger_J.brakeHeat, 0);
     expect(sumOf(moving) / sumOf(even)).toBeCloseTo(1, 6);
