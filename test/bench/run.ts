@@ -44,8 +44,12 @@ try {
   await server.close();
 }
 
-const workerScript = (name = 'worker'): string =>
-  readdirSync(`${root}dist/assets`).find((file) => file.startsWith(`${name}-`) && file.endsWith('.js')) ?? '';
+function workerScript(name = 'worker'): string {
+  return (
+    readdirSync(`${root}dist/assets`).find((file) => file.startsWith(`${name}-`) && file.endsWith('.js')) ??
+    ''
+  );
+}
 
 /** Asks a worker of its own, as the page does, for the default stint at a hundred blankings. */
 async function workerTimes(page: Page): Promise<number[]> {
