@@ -22,9 +22,9 @@ for (const [width, height] of [
 
 test('axe finds nothing in the table, the lap and the trace reader', async ({ page }) => {
   await openSheet(page);
-  await page.getByRole('radio', { name: 'lap' }).check({ force: true });
+  await page.getByRole('radio', { name: 'lap' }).check();
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-  await page.getByRole('radio', { name: 'table' }).check({ force: true });
+  await page.getByRole('radio', { name: 'table' }).check();
   const buffer = Buffer.from('Time,Speed\ns,km/h\n0,fast\n');
   await page
     .getByLabel('Open a speed trace')
@@ -46,10 +46,7 @@ test('on a phone the tray moves the blanking of either axle', async ({ page }) =
   const { slider } = await openSheet(page);
   await page.getByRole('button', { name: '5 percent less, front' }).click();
   await expect(slider('Front blanking')).toHaveValue('65');
-  await page
-    .getByRole('radiogroup', { name: 'Axle at hand' })
-    .getByRole('radio', { name: 'Rear' })
-    .check({ force: true });
+  await page.getByRole('radiogroup', { name: 'Axle at hand' }).getByRole('radio', { name: 'Rear' }).check();
   await slider('Blanking, rear').fill('20');
   await expect(slider('Rear blanking')).toHaveValue('20');
 });

@@ -12,10 +12,10 @@ test('the lap is a chart, table and phases are of the stint, and what is underli
   const rung = (name: string): Locator => radio(page, 'Rung', name);
   const form = (name: string): Locator => radio(page, 'Chart, table or phases', name);
   for (const name of ['phases', 'table']) {
-    await rung('lap').check({ force: true });
-    await form(name).check({ force: true });
+    await rung('lap').check();
+    await form(name).check();
     await expect(rung('stint')).toBeChecked();
-    await rung('lap').check({ force: true });
+    await rung('lap').check();
     await expect(form('chart')).toBeChecked();
     await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
   }
@@ -24,8 +24,8 @@ test('the lap is a chart, table and phases are of the stint, and what is underli
 test('where left and right differ, the side in hand is the one in view', async ({ page }) => {
   const { sentence, field } = await openSheet(page);
   await page.getByText('Tape, front').click();
-  await radio(page, 'Left and right', 'differ').check({ force: true });
-  await radio(page, 'Side in hand, front', 'right').check({ force: true });
+  await radio(page, 'Left and right', 'differ').check();
+  await radio(page, 'Side in hand, front', 'right').check();
   await field('Front right blanking').fill('30');
   await field('Front right blanking').press('Enter');
   await expect(page.getByText(/^Front right .*counted laps$/).first()).toBeVisible();
@@ -35,9 +35,9 @@ test('where left and right differ, the side in hand is the one in view', async (
   const face = async (): Promise<string> =>
     (await page.getByRole('img', { name: /Disc in section/ }).getAttribute('aria-label')) ?? '';
   const right = await face();
-  await page.getByRole('radio', { name: 'table', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'table', exact: true }).check();
   await expect(page.getByRole('table')).toContainText('Temperatures of the front right disc');
-  await radio(page, 'Side in hand, front', 'left').check({ force: true });
+  await radio(page, 'Side in hand, front', 'left').check();
   await expect(page.getByRole('table')).toContainText('Temperatures of the front left disc');
   expect(await face()).not.toBe(right);
 });
@@ -95,7 +95,7 @@ async function brightShare(page: Page, control: Locator): Promise<number> {
 test('a lap table wider than the page says that it goes on', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 700 });
   await openSheet(page);
-  await page.getByRole('radio', { name: 'table', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'table', exact: true }).check();
   await expect(page.getByText('More columns at the right: scroll the table sideways.')).toBeVisible();
   await page.setViewportSize({ width: 1360, height: 800 });
   await expect(page.getByText('More columns at the right')).toHaveCount(0);

@@ -4,7 +4,7 @@ import { dragTo, openSheet } from './sheet.ts';
 
 /** The list of phases with one of them open. */
 async function openPhase(page: Page, name: RegExp): Promise<Locator> {
-  await page.getByRole('radio', { name: 'phases', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'phases', exact: true }).check();
   const editor = page.getByRole('region', { name: 'Phases' });
   await editor.locator('[data-act="row"]', { hasText: name }).press('Enter');
   return editor;
@@ -19,7 +19,7 @@ test('a range or a step that is refused goes back and says what was expected', a
   const { slider, field } = await openSheet(page);
   const editor = await openPhase(page, /^2 Push/);
   await type(editor.getByRole('spinbutton', { name: 'Laps, typed' }), '18');
-  await page.getByRole('radio', { name: 'chart', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'chart', exact: true }).check();
   const alert = page.getByRole('alert');
 
   await slider('Laps').press('ArrowRight');

@@ -90,7 +90,7 @@ test('a gap is cleared by the far end of its range or by its name', async ({ pag
 test('rain cools the discs', async ({ page }) => {
   await openSheet(page);
   await page.getByRole('button', { name: 'Pin this run' }).click();
-  await page.getByRole('radio', { name: 'wet' }).check({ force: true });
+  await page.getByRole('radio', { name: 'wet' }).check();
   await expect(page.getByText(/^Against pinned dry: face peak \d+\sK cooler/)).toBeVisible();
 });
 
@@ -128,7 +128,7 @@ test('the window keeps bite and face peak 50 °C apart', async ({ page }) => {
 
 test('the table says the same as the sentence', async ({ page }) => {
   const { sentence } = await openSheet(page);
-  await page.getByRole('radio', { name: 'table' }).check({ force: true });
+  await page.getByRole('radio', { name: 'table' }).check();
   const rows = page.getByRole('table').getByRole('row');
   await expect(rows).toHaveCount(21);
   const from = /from lap\s(\d+)/.exec((await sentence.textContent()) ?? '')?.[1];
@@ -138,6 +138,6 @@ test('the table says the same as the sentence', async ({ page }) => {
 
 test('the lap can be seen in full', async ({ page }) => {
   await openSheet(page);
-  await page.getByRole('radio', { name: 'lap' }).check({ force: true });
+  await page.getByRole('radio', { name: 'lap' }).check();
   await expect(page.getByText(/^Lap\s\d+, push: front face up to \d+\s°C/)).toBeVisible();
 });
