@@ -101,7 +101,7 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     map.bell[i] = air.cooling * spec.bell.area_m2 * cool;
     map.caliper[i] = air.cooling * spec.caliper.area_m2 * Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
     map.wheelhouse[i] =
-      density * heatCapacityAir(air.ambient_K) * spec.wheel.ventilation_m2 * (speed_mps + STANDING_MPS);
+      density * heatCapacityAir(air.ambient_K) * wheelOpening(spec) * (speed_mps + STANDING_MPS);
     map.recirculated[i] = leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
     const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });
     map.sprayFace_W[i] = spray.face_W;
@@ -109,6 +109,14 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
   }
   return map;
 }
+
+/** Rim's radius over the tyre's, and the share of car speed at which air passes the open part of a wheel. From memory [-] */
+const RIM_RADIUS = 0.68;
+const THROUGH_WHEEL = 0.58;
+
+/** Open area through which air leaves the wheel, times its share of car speed [m²]. */
+const wheelOpening = ({ wheel }: CornerSpec): number =>
+  THROUGH_WHEEL * wheel.openShare * Math.PI * (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
 
 /** Free area of both faces [m²]. */
 const faceArea = (spec: CornerSpec): number => spec.disc.swept_m2 * (1 - spec.wheel.covered);

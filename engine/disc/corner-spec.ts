@@ -10,9 +10,10 @@ export interface DiscSpec {
   gap_m: number;
   vanes: number;
   vane_m: number;
+  vaneShape: 'straight' | 'curved' | 'pillars' | 'none';
   /** Length of a vane's path over the radius it spans [-] */
   vaneStretch: number;
-  /** Over a smooth still tube [-] */
+  /** Over a smooth still tube, at Re 10 000 [-] */
   vaneEnhancement: number;
   ringMass_kg: number;
   /** Both faces [m²] */
@@ -23,18 +24,37 @@ export interface DiscSpec {
 
 export interface CornerSpec {
   disc: DiscSpec;
-  bell: { material: MaterialName; mass_kg: number; joint_WpK: number; area_m2: number; hub_WpK: number };
+  bell: {
+    material: MaterialName;
+    mass_kg: number;
+    joint_WpK: number;
+    area_m2: number;
+    hub_WpK: number;
+    emissivity: number;
+  };
   pad: {
     /** One pad [m²] */
     area_m2: number;
     thickness_m: number;
     plate_m: number;
+    material: 'organic' | 'semi-metallic' | 'sintered';
     conductivity: number;
-    discShare: number;
+    /** Titanium shim behind each plate; 0: none [m] */
+    shim_m: number;
+    /** Share of the friction heat made on the disc; null: by effusivity and area [-] */
+    discShare: number | null;
     drag_N: number;
     runningGap_m: number;
   };
-  caliper: { mass_kg: number; area_m2: number; piston_WpK: number; mount_WpK: number };
+  caliper: {
+    mass_kg: number;
+    area_m2: number;
+    piston_WpK: number;
+    mount_WpK: number;
+    emissivity: number;
+    /** Share of its surface that the air behind the disc washes [-] */
+    ductWash: number;
+  };
   fluid: { volume_m3: number; coupling_WpK: number };
   wheel: {
     /** Speed of the air over the faces as a share of car speed [-] */
@@ -42,7 +62,8 @@ export interface CornerSpec {
     ductOnFace: number;
     still: number;
     covered: number;
-    ventilation_m2: number;
+    /** Open share of the wheel [-] */
+    openShare: number;
     loadedRadius_m: number;
   };
   leakArea_m2: number;

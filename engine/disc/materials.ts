@@ -37,6 +37,7 @@ const greyIron: Material = {
 /** All materials by the names the scenario uses. All but iron are constants from memory, within 10 % of usual handbook values. */
 export const materials = {
   'grey iron': greyIron,
+  'carbon-ceramic': constant(2350, 1000, 30),
   aluminium: constant(2700, 920, 150),
   steel: constant(7850, 490, 45),
   pad: constant(2600, 950, 2.5),

@@ -10,8 +10,7 @@ const FACE_VIEW = 0.85;
 /** Emissivity of the vanes' openings, which are near-black cavities. From memory [-] */
 const CAVITY = 0.95;
 
-/** Emissivity of a painted or anodised caliper, and the share of its surface that sees cooler things. From memory [-] */
-const CALIPER_EMISSIVITY = 0.8;
+/** Share of the caliper's surface that sees cooler things. From memory [-] */
 const CALIPER_VIEW = 0.7;
 
 /** Where the ledger books each kind of heat. */
@@ -61,8 +60,8 @@ export function createStepper(
     disc.emissivityTrack * disc.swept_m2 * (1 - wheel.covered) * FACE_VIEW,
     CAVITY * openings_m2 * FACE_VIEW,
     disc.emissivityOther * Math.PI * disc.outer_m * 2 * disc.cheek_m,
-    disc.emissivityOther * spec.bell.area_m2 * FACE_VIEW,
-    CALIPER_EMISSIVITY * spec.caliper.area_m2 * CALIPER_VIEW,
+    spec.bell.emissivity * spec.bell.area_m2 * FACE_VIEW,
+    spec.caliper.emissivity * spec.caliper.area_m2 * CALIPER_VIEW,
   ];
   return {
     network,
@@ -72,7 +71,7 @@ export function createStepper(
     radiation: Float64Array.from(surfaces, (area) => area * STEFAN_BOLTZMANN * emissivity),
     hub_WpK: spec.bell.hub_WpK,
     mount_WpK: spec.caliper.mount_WpK,
-    discShare: spec.pad.discShare,
+    discShare: spec.pad.discShare ?? 0.955,
     drag_N: (spec.pad.drag_N * effectiveRadius(disc)) / wheel.loadedRadius_m,
   };
 }

@@ -6,7 +6,7 @@ const discSchema = v.looseObject({
   kind: choice('Disc', ['vented', 'solid'], 'Two cheeks with vanes between, or one plate'),
   material: choice(
     'Disc material',
-    ['grey iron'],
+    ['grey iron', 'carbon-ceramic'],
     'Sets density, heat capacity and conductivity against temperature',
   ),
   outer_mm: quantity('Outer diameter', [150, 480, 1], 'Outer diameter of the ring'),
@@ -18,17 +18,17 @@ const discSchema = v.looseObject({
     'Thickness of one friction ring; half the thickness of a solid disc',
   ),
   gap_mm: quantity('Vane gap', [0, 40, 0.1], 'Between the cheeks; 0 for a solid disc'),
-  vanes: count('Vanes', [0, 200], 'Number of vanes; 0 for a solid disc'),
-  vane_mm: quantity('Vane thickness', [0, 20, 0.1], 'Thickness of one vane'),
+  vanes: count('Vanes', [0, 400], 'Number of vanes or pillars; 0 for a solid disc'),
+  vane_mm: quantity('Vane thickness', [0, 20, 0.1], 'Thickness of one vane, or diameter of one pillar'),
   vane_shape: choice(
     'Vane shape',
-    ['straight', 'curved', 'none'],
-    'Curved vanes are longer than the radius they span',
+    ['straight', 'curved', 'pillars', 'none'],
+    'Curved vanes are longer than the radius they span; pillars are round',
   ),
   vane_enhancement: quantity(
     'Vane heat transfer',
     [0.8, 4],
-    'Over a smooth still tube with entry effect: rotation, roughness, turn at the entry',
+    'Over a smooth still tube with entry effect, at Re 10 000: rotation, roughness, separation at the entry',
   ),
   vane_loss: quantity(
     'Vane pressure loss',
@@ -39,7 +39,7 @@ const discSchema = v.looseObject({
   ring_mass_kg: quantity('Ring mass', [0.5, 30, 0.1], 'Cheeks and vanes, without the bell'),
   swept_cm2: quantity('Swept area', [50, 4000, 1], 'Rubbed by the pads, both faces'),
   emissivity_track: quantity('Emissivity, rubbed faces', [0.05, 1], 'Total emissivity of the rubbed track'),
-  emissivity_other: quantity('Emissivity, other surfaces', [0.05, 1], 'Rim and bell'),
+  emissivity_other: quantity('Emissivity, rim', [0.05, 1], 'Total emissivity of the oxidised or painted rim'),
 });
 
 const bellSchema = v.looseObject({
@@ -48,14 +48,38 @@ const bellSchema = v.looseObject({
   joint_W_per_K: quantity('Disc to bell', [0, 60], 'Conductance from the ring into the bell'),
   area_cm2: quantity('Bell surface', [50, 3000, 10], 'Surface that meets the air'),
   hub_W_per_K: quantity('Bell to hub', [0, 30], 'Conductance into hub and upright, taken at ambient'),
+  emissivity: quantity('Emissivity, bell', [0.05, 1], 'Total emissivity of the bell; bare aluminium is low'),
 });
+
+const frictionPoint = v.looseObject({
+  face_C: quantity('Face', [-30, 1200, 5], 'Temperature of the rubbed face'),
+  coefficient: quantity('Friction', [0.05, 1, 0.01], 'Friction coefficient at that temperature'),
+});
+const frictionSchema = v.pipe(
+  v.array(frictionPoint, 'a list of temperatures and friction coefficients'),
+  v.minLength(2, 'at least 2 points'),
+  v.maxLength(20, 'at most 20 points'),
+);
 
 const padSchema = v.looseObject({
   area_cm2: quantity('Pad area', [5, 300, 1], 'One pad'),
   thickness_mm: quantity('Pad thickness', [2, 40, 0.5], 'Friction material left'),
   plate_mm: quantity('Backing plate', [1, 12, 0.5], 'Steel plate behind the friction material'),
+  material: choice(
+    'Friction material',
+    ['organic', 'semi-metallic', 'sintered'],
+    'Sets density and heat capacity against temperature',
+  ),
   conductivity_W_per_mK: quantity('Pad conductivity', [0.3, 20], 'Friction material'),
-  disc_share: quantity('Heat to the disc', [0.7, 1], 'Share of the friction heat that enters the disc'),
+  shim_mm: quantity('Shim', [0, 5, 0.1], 'Thickness of a titanium shim behind each plate; 0: none'),
+  friction: frictionSchema,
+  disc_share: v.nullable(
+    quantity(
+      'Heat to the disc',
+      [0.7, 1],
+      'Share of the friction heat that is made on the disc; none: by effusivity and area',
+    ),
+  ),
   drag_N: quantity(
     'Residual drag',
     [0, 60, 1],
@@ -71,9 +95,16 @@ const caliperSchema = v.looseObject({
   piston_W_per_K: quantity('Plate to caliper', [0, 20], 'Conductance from both plates through the pistons'),
   mount_W_per_K: quantity('Caliper to upright', [0, 20], 'Conductance into the upright, taken at ambient'),
   caution_C: quantity('Caliper caution', [80, 350, 5], 'Above this, look at seals and pistons'),
+  emissivity: quantity('Emissivity, caliper', [0.05, 1], 'Total emissivity of the painted or anodised body'),
+  duct_wash: quantity(
+    'Duct air on the caliper',
+    [0, 1],
+    'Share of the caliper that the air behind the disc washes',
+  ),
 });
 
 const fluidSchema = v.looseObject({
+  class: choice('Fluid class', ['DOT 3', 'DOT 4', 'DOT 5', 'DOT 5.1', 'other'], 'From its label'),
   volume_ml: quantity('Fluid in the caliper', [5, 200, 1], 'Fluid that shares the caliper temperature'),
   coupling_W_per_K: quantity(
     'Caliper to fluid',
@@ -97,10 +128,10 @@ const wheelSchema = v.looseObject({
   ),
   still_W_per_m2K: quantity('Still-air convection', [1, 15], 'Convection of a disc at rest'),
   covered: quantity('Face covered', [0, 0.5], 'Share of the faces under pads and caliper'),
-  ventilation_cm2: quantity(
+  open_pct: quantity(
     'Wheel opening',
-    [20, 2000, 10],
-    'Open area through which air leaves the wheel, times its share of car speed',
+    [5, 90, 1],
+    'Open share of the wheel: how much air passes it, and how much of the outer face sees out',
   ),
   exit_cp: quantity('Wheel exit pressure', [-1, 0.3], 'Pressure coefficient where the air leaves the wheel'),
 });
@@ -123,9 +154,21 @@ export const ductSchema = v.looseObject({
   hose_length_m: quantity('Hose length', [0.05, 5, 0.05], 'Along its centre line'),
   hose_friction: quantity('Hose friction', [0.01, 0.4], 'Darcy friction factor of the stretched hose'),
   hose_compression_pct: quantity('Hose compression', [0, 45, 1], 'Shortening against fully stretched'),
-  flattened: quantity('Flattened to', [0.3, 1], 'Height over diameter at the tightest place'),
+  clearance_mm: v.nullable(
+    quantity('Clearance', [5, 200, 1], 'Height of the narrowest gap the hose passes; none: round'),
+  ),
+  clearance_length_m: quantity(
+    'Length of the narrow gap',
+    [0.02, 5, 0.05],
+    'Over which the hose is flattened',
+  ),
   bends: v.pipe(v.array(bendSchema, 'a list of bends'), v.maxLength(12, 'at most 12 bends')),
-  leak_cm2: quantity('Leak', [0, 120, 1], 'Gap between backing plate and disc, hub and upright'),
+  leak_cm2: quantity('Leak', [0, 120, 1], 'Open area around backing plate, hub and upright'),
+  leak_gap_mm: quantity(
+    'Leak gap',
+    [0, 15, 0.1],
+    'Gap between backing plate and disc, all round at the inner edge; comes on top of the leak',
+  ),
   strip_mm: quantity(
     'Strip of tape',
     [5, 150, 1],

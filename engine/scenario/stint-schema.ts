@@ -56,6 +56,12 @@ export const trafficSchema = v.looseObject({
   gap_m,
   gap_s,
   car_ahead_drag_area_m2: quantity('Drag area of the car ahead', [0.1, 5], 'Makes the wake'),
+  offset_m: quantity('Offset', [0, 5, 0.1], 'Sideways between the middle of the wake and the mouth'),
+  wake_strength: quantity(
+    'Wake strength',
+    [0, 2, 0.05],
+    'Lost total pressure over that of the usual wake; 0: no wake',
+  ),
 });
 
 /** Changes that hold from this phase on: any key of conditions, blanking or driver, brake balance, fuel on board. */

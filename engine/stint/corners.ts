@@ -3,7 +3,7 @@ import type { CornerSpec } from '../disc/corner-spec.ts';
 import { materials } from '../disc/materials.ts';
 import { vanePassage } from '../disc/vane-passage.ts';
 import type { AirPathGeometry } from '../duct/air-path.ts';
-import { LOSS_SHARP_GAP } from '../duct/leak.ts';
+import { areaLeak, LOSS_SHARP_GAP } from '../duct/leak.ts';
 import { layOver } from '../scenario/keys.ts';
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import { radians } from '../units.ts';
@@ -66,6 +66,7 @@ export function specOf(
       gap_m: disc.gap_mm * mm,
       vanes: disc.vanes,
       vane_m: disc.vane_mm * mm,
+      vaneShape: disc.vane_shape,
       vaneStretch: disc.vane_shape === 'curved' ? CURVED_STRETCH : 1,
       vaneEnhancement: disc.vane_enhancement,
       ringMass_kg: disc.ring_mass_kg,
@@ -79,12 +80,15 @@ export function specOf(
       joint_WpK: bell.joint_W_per_K,
       area_m2: bell.area_cm2 * cm2,
       hub_WpK: bell.hub_W_per_K,
+      emissivity: bell.emissivity,
     },
     pad: {
       area_m2: pad.area_cm2 * cm2,
       thickness_m: pad.thickness_mm * mm,
       plate_m: pad.plate_mm * mm,
+      material: pad.material,
       conductivity: pad.conductivity_W_per_mK,
+      shim_m: pad.shim_mm * mm,
       discShare: pad.disc_share,
       drag_N: pad.drag_N,
       runningGap_m: pad.running_gap_mm * mm,
@@ -94,6 +98,8 @@ export function specOf(
       area_m2: caliper.area_cm2 * cm2,
       piston_WpK: caliper.piston_W_per_K,
       mount_WpK: caliper.mount_W_per_K,
+      emissivity: caliper.emissivity,
+      ductWash: caliper.duct_wash,
     },
     fluid: { volume_m3: fluid.volume_ml * 1e-6, coupling_WpK: fluid.coupling_W_per_K },
     wheel: {
@@ -101,10 +107,12 @@ export function specOf(
       ductOnFace: wheel.duct_on_face,
       still: wheel.still_W_per_m2K,
       covered: wheel.covered,
-      ventilation_m2: wheel.ventilation_cm2 * cm2,
+      openShare: wheel.open_pct / 100,
       loadedRadius_m,
     },
-    leakArea_m2: (duct?.leak_cm2 ?? OPEN_BACK_CM2) * cm2,
+    leakArea_m2: duct
+      ? duct.leak_cm2 * cm2 + areaLeak(Math.PI * disc.inner_mm * mm, duct.leak_gap_mm * mm)
+      : OPEN_BACK_CM2 * cm2,
   };
 }
 
@@ -149,7 +157,7 @@ export function airPathOf(brake: Brake, spec: CornerSpec): AirPathGeometry {
     hoseLength_m: duct.hose_length_m,
     friction: duct.hose_friction,
     compression: duct.hose_compression_pct / 100,
-    flattened: duct.flattened,
+    flattened: duct.clearance_mm === null ? 1 : Math.min(1, duct.clearance_mm / duct.hose_mm),
     bends: duct.bends.map((bend) => ({ angle_rad: radians(bend.angle_deg), radiusRatio: bend.radius_ratio })),
     ...around,
   };
