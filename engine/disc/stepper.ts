@@ -2,16 +2,7 @@
 import { effectiveRadius, type CornerSpec } from './corner-spec.ts';
 import { enthalpyAt, enthalpyTable } from './enthalpy-table.ts';
 import { buildNetwork, joinTables, NODE, NODES, type JoinedTables, type Network } from './network.ts';
-
-/** Stefan-Boltzmann constant. Source: CODATA 2018 [W/(m² K⁴)] */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
-/** Share of what the faces radiate that leaves the corner; the rest comes back from wheel and plate. From memory [-] */
-const FACE_VIEW = 0.85;
-/** Emissivity of the vanes' openings, which are near-black cavities. From memory [-] */
-const CAVITY = 0.95;
-
-/** Share of the caliper's surface that sees cooler things. From memory [-] */
-const CALIPER_VIEW = 0.7;
+import { radiationOf } from './radiation.ts';
 
 /** Where the ledger books each kind of heat. */
 export const BOOK = {
@@ -55,20 +46,12 @@ export function createStepper(
     const start_K = isCaliper ? start.caliper_K : isPad ? start.pad_K : start.disc_K;
     enthalpy_J[i] = network.mass_kg[i]! * enthalpyAt(enthalpyTable(network.material[i]!), start_K);
   }
-  const openings_m2 = disc.vented ? Math.PI * disc.outer_m * disc.gap_m : 0;
-  const surfaces = [
-    disc.emissivityTrack * disc.swept_m2 * (1 - wheel.covered) * FACE_VIEW,
-    CAVITY * openings_m2 * FACE_VIEW,
-    disc.emissivityOther * Math.PI * disc.outer_m * 2 * disc.cheek_m,
-    spec.bell.emissivity * spec.bell.area_m2 * FACE_VIEW,
-    spec.caliper.emissivity * spec.caliper.area_m2 * CALIPER_VIEW,
-  ];
   return {
     network,
     tables: joinTables(network),
     enthalpy_J,
     booked_J: new Float64Array(6),
-    radiation: Float64Array.from(surfaces, (area) => area * STEFAN_BOLTZMANN * emissivity),
+    radiation: radiationOf(spec).map((coefficient) => coefficient * emissivity),
     hub_WpK: spec.bell.hub_WpK,
     mount_WpK: spec.caliper.mount_WpK,
     discShare: spec.pad.discShare ?? 0.955,

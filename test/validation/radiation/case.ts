@@ -9,10 +9,7 @@ const SURROUNDINGS_K = 298.15;
 /** Short enough for the surface to keep its temperature [s] */
 const BLINK_S = 1e-6;
 
-/** Share of a face's radiation that leaves the corner: an assumption of the model, from memory [-] */
-const VIEW = 0.85;
-
-/** What the books of a bare face show in a blink, over its area and the share of it that sees the surroundings. */
+/** What the books of a bare face show in a blink, over its area: next to nothing inside an open wheel, it sees the surroundings only. */
 export const compute: Compute = (rows) =>
   rows.map(({ temperature = NaN }) => {
     const spec = slabSpec({ thickness_m: 0.008, area_m2: AREA_M2 });
@@ -22,5 +19,5 @@ export const compute: Compute = (rows) =>
     const still = stillMap();
     const map = { ...still, air_K: still.air_K.map(() => SURROUNDINGS_K) };
     driveLap(stepper, evenSteps(BLINK_S, 1, { at: () => 0, sum: () => 0 }), 0, map, null, 0);
-    return { flux: stepper.booked_J[BOOK.radiation]! / (BLINK_S * AREA_M2 * VIEW) };
+    return { flux: stepper.booked_J[BOOK.radiation]! / (BLINK_S * AREA_M2) };
   });
