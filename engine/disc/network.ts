@@ -12,6 +12,7 @@
 import type { CornerSpec } from './corner-spec.ts';
 import { enthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
+import { conductanceShimmed } from './shim.ts';
 import { vanePassage } from './vane-passage.ts';
 
 export const NODE = {
@@ -80,15 +81,17 @@ export function buildNetwork(spec: CornerSpec): Network {
 
   const pads_m2 = 2 * pad.area_m2;
   const skin_m = Math.min(PAD_SKIN_M, pad.thickness_m / 2);
-  mass_kg[NODE.padFace] = materials.pad.density_kgpm3 * pads_m2 * skin_m;
-  mass_kg[NODE.pad] = materials.pad.density_kgpm3 * pads_m2 * (pad.thickness_m - skin_m);
+  const mix = materials[pad.material];
+  mass_kg[NODE.padFace] = mix.density_kgpm3 * pads_m2 * skin_m;
+  mass_kg[NODE.pad] = mix.density_kgpm3 * pads_m2 * (pad.thickness_m - skin_m);
   mass_kg[NODE.plate] = materials.steel.density_kgpm3 * pads_m2 * pad.plate_m;
   mass_kg[NODE.caliper] = caliper.mass_kg;
   mass_kg[NODE.fluid] = materials.fluid.density_kgpm3 * fluid.volume_m3;
   link[NODE.padFace] = (AIR_GAP_CONDUCTIVITY * pads_m2) / pad.runningGap_m;
   link[NODE.pad] = (pad.conductivity * pads_m2) / (pad.thickness_m / 2);
-  link[NODE.plate] = (pad.conductivity * pads_m2) / ((pad.thickness_m - skin_m) / 2);
-  link[NODE.caliper] = caliper.piston_WpK;
+  link[NODE.plate] =
+    pads_m2 / ((pad.thickness_m - skin_m) / (2 * pad.conductivity) + pad.plate_m / (2 * PLATE_CONDUCTIVITY));
+  link[NODE.caliper] = conductanceShimmed(caliper.piston_WpK, pad.shim_m, pads_m2);
   link[NODE.fluid] = fluid.coupling_WpK;
 
   const material: MaterialName[] = new Array<MaterialName>(NODES).fill(disc.material);
@@ -96,11 +99,13 @@ export function buildNetwork(spec: CornerSpec): Network {
   material[NODE.fluid] = 'fluid';
   material[NODE.caliper] = 'aluminium';
   material[NODE.plate] = 'steel';
-  material[NODE.pad] = 'pad';
-  material[NODE.padFace] = 'pad';
+  material[NODE.pad] = pad.material;
+  material[NODE.padFace] = pad.material;
   return { mass_kg, material, link, cheekShare, pressed_WpK: PRESSED_CONTACT * pads_m2 };
 }
 
+/** Conductivity of a backing plate at 250 °C. Source: EN 1993-1-2:2005, 3.4.1.3 [W/(m K)] */
+const PLATE_CONDUCTIVITY = 45.7;
 /** Conductivity of the air in the running gap, about 300 °C. From memory [W/(m K)] */
 const AIR_GAP_CONDUCTIVITY = 0.045;
 /** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 2000 to 10 000 [W/(m² K)] */

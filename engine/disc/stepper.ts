@@ -1,6 +1,7 @@
 /** The state of one corner in the middle of a stint, and all that the kernel needs beside a lap and a map. */
 import { effectiveRadius, type CornerSpec } from './corner-spec.ts';
-import { enthalpyAt, enthalpyTable } from './enthalpy-table.ts';
+import { CELLS, enthalpyAt, enthalpyTable } from './enthalpy-table.ts';
+import { heatToDisc } from './heat-split.ts';
 import { buildNetwork, joinTables, NODE, NODES, type JoinedTables, type Network } from './network.ts';
 import { radiationOf } from './radiation.ts';
 
@@ -54,7 +55,7 @@ export function createStepper(
     radiation: radiationOf(spec).map((coefficient) => coefficient * emissivity),
     hub_WpK: spec.bell.hub_WpK,
     mount_WpK: spec.caliper.mount_WpK,
-    discShare: spec.pad.discShare ?? 0.955,
+    discShare: spec.pad.discShare ?? heatToDisc(spec),
     drag_N: (spec.pad.drag_N * effectiveRadius(disc)) / wheel.loadedRadius_m,
   };
 }
@@ -62,10 +63,9 @@ export function createStepper(
 /** Temperature of every node by the tables of the stepper [K]. */
 export function nodeTemperatures({ enthalpy_J, tables }: Stepper): Float64Array {
   const { temperature_K, offset, entriesPerJoule } = tables;
-  const cells = enthalpyTable('steel').temperature_K.length - 1;
   return enthalpy_J.map((H, i) => {
     const at = H * entriesPerJoule[i]!;
-    const cell = Math.min(Math.max(Math.floor(at), 0), cells - 1);
+    const cell = Math.min(Math.max(Math.floor(at), 0), CELLS - 1);
     const from = temperature_K[offset[i]! + cell]!;
     return from + (at - cell) * (temperature_K[offset[i]! + cell + 1]! - from);
   });
@@ -84,7 +84,7 @@ export function nodeTemperatures({ enthalpy_J, tables }: Stepper): Float64Array 
  * @returns enthalpy of all nodes [J]
  *
  * @example
- * storedHeat({ network: { mass_kg: [2], material: ['steel'] } }, [320]) // => 98000.0
+ * storedHeat({ network: { mass_kg: [2], material: ['steel'] } }, [320]) // => 83860.4
  */
 export function storedHeat({ network }: Stepper, temperatures_K: Float64Array): number {
   return temperatures_K.reduce(
