@@ -98,6 +98,7 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   const gVane = atWall(vaneAt, T[wall]!);
   convect(gFace, gVane);
   radiate(s.radiation, tangents);
+  bridge(s.bridge_WpK4);
   const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
   const mount = s.mount_WpK * (T[caliper]! - air[AMBIENT]!);
   F[bell]! -= hub;
@@ -162,6 +163,15 @@ function radiate(surface: Float64Array, tangents: boolean): void {
     if (tangents) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
   }
   loss[BOOK.radiation] = total;
+}
+
+/** Radiation from the disc's edge to the caliper over it. It closes a loop of the tree, so no tangent carries it; it is slow. */
+function bridge(coefficient: number): void {
+  const hot2 = T[rim]! * T[rim]!;
+  const cold2 = T[caliper]! * T[caliper]!;
+  const power = coefficient * (hot2 * hot2 - cold2 * cold2);
+  F[rim]! -= power;
+  F[caliper]! += power;
 }
 
 function atWall(values: Float64Array, wall_K: number): number {

@@ -3,7 +3,7 @@ import { effectiveRadius, type CornerSpec } from './corner-spec.ts';
 import { CELLS, enthalpyAt, enthalpyTable } from './enthalpy-table.ts';
 import { heatToDisc } from './heat-split.ts';
 import { buildNetwork, joinTables, NODE, NODES, type JoinedTables, type Network } from './network.ts';
-import { radiationOf } from './radiation.ts';
+import { coefficientBridge, radiationOf } from './radiation.ts';
 
 /** Where the ledger books each kind of heat. */
 export const BOOK = {
@@ -24,6 +24,8 @@ export interface Stepper {
   booked_J: Float64Array;
   /** Radiating surfaces: ε A F σ of face, wall (through the vanes' outer openings), rim, bell, caliper [W/K⁴] */
   radiation: Float64Array;
+  /** Edge of the disc to the caliper over it [W/K⁴] */
+  bridge_WpK4: number;
   /** Bell to hub and caliper to upright; both taken at ambient [W/K] */
   hub_WpK: number;
   mount_WpK: number;
@@ -53,6 +55,7 @@ export function createStepper(
     enthalpy_J,
     booked_J: new Float64Array(6),
     radiation: radiationOf(spec).map((coefficient) => coefficient * emissivity),
+    bridge_WpK4: coefficientBridge(spec) * emissivity,
     hub_WpK: spec.bell.hub_WpK,
     mount_WpK: spec.caliper.mount_WpK,
     discShare: spec.pad.discShare ?? heatToDisc(spec),
