@@ -2,14 +2,23 @@
  * Conductances from a corner to the air, on a grid of car speed by wall temperature. The stepper interpolates in them:
  * bins of constant value would break monotonicity, and evaluating correlations in the loop would cost more than the loop.
  */
-import { conductivityAir, densityDryAir, heatCapacityAir, prandtlAir, viscosityAir } from '../air/dry-air.ts';
-import type { AirPathMap } from '../duct/air-path-map.ts';
-import { effectiveSpray, type Spray } from './spray.ts';
-import type { CornerSpec } from './corner-spec.ts';
-import { materials } from './materials.ts';
-import { blendConvection, nusseltPassingAir, nusseltRotatingDisc } from './nusselt-face.ts';
-import { conductanceWarmingAir, efficiencyVane, nusseltVanePassage } from './nusselt-vane.ts';
-import { vanePassage, type VanePassage } from './vane-passage.ts';
+import {
+  conductivityAir,
+  densityDryAir,
+  heatCapacityAir,
+  viscosityAir,
+} from "../air/dry-air.ts";
+import type { AirPathMap } from "../duct/air-path-map.ts";
+import { effectiveSpray, type Spray } from "./spray.ts";
+import type { CornerSpec } from "./corner-spec.ts";
+import { materials } from "./materials.ts";
+import {
+  blendConvection,
+  nusseltPassingAir,
+  nusseltRotatingDisc,
+} from "./nusselt-face.ts";
+import { vaneConductance } from "./vane-convection.ts";
+import { vanePassage } from "./vane-passage.ts";
 
 /** Wall temperatures of the grid: 250, 500 ... 1500 K. */
 export const WALL_LOW_K = 250;
@@ -52,13 +61,18 @@ export interface ConductanceMap {
 const STANDING_MPS = 0.5;
 /** Convection of the caliper over that of a face: it sits in the wheel's lee. From memory [-] */
 const CALIPER_SHELTER = 0.5;
-/** Convection inside vanes at rest over that of a free face. From memory [-] */
-const STANDING_VANES = 0.3;
 
 /** The map of one corner for one blanking, day and gap. The air path's grid of speeds must be even and start at 0. */
-export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAir): ConductanceMap {
+export function conductanceMap(
+  spec: CornerSpec,
+  path: AirPathMap,
+  air: CornerAir,
+): ConductanceMap {
   const speeds = path.speed_mps.length;
-  const passage = vanePassage(spec.disc, materials[spec.disc.material].density_kgpm3);
+  const passage = vanePassage(
+    spec.disc,
+    materials[spec.disc.material].density_kgpm3,
+  );
   const column = (): Float64Array => new Float64Array(speeds);
   const map: ConductanceMap = {
     speedStep_mps: path.speed_mps[1]!,
@@ -81,7 +95,10 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     const speed_mps = path.speed_mps[i]!;
     const vane_kgps = Math.abs(path.vane_kgps[i]!);
     const leak_kgps = path.leak_kgps[i]!;
-    const wash_mps = spec.leakArea_m2 > 0 ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2) : 0;
+    const wash_mps =
+      spec.leakArea_m2 > 0
+        ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2)
+        : 0;
     const onFaces = (wall_K: number): FaceConvection =>
       faceConvection(spec, {
         speed_mps,
@@ -89,21 +106,44 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
         film_K: (wall_K + air.ambient_K) / 2,
         pressure_Pa: air.pressure_Pa,
       });
+    const turning = {
+      vane_kgps,
+      wheel_radps: speed_mps / spec.wheel.loadedRadius_m,
+      density_kgpm3: density,
+    };
     for (let j = 0; j < WALLS; j++) {
       const wall_K = WALL_LOW_K + j * WALL_STEP_K;
-      map.face[i * WALLS + j] = air.cooling * faceArea(spec) * onFaces(wall_K).mean;
-      map.vane[i * WALLS + j] =
-        air.cooling * vaneConductance(spec, passage, { vane_kgps, wall_K, ambient_K: air.ambient_K });
+      map.face[i * WALLS + j] =
+        air.cooling * faceArea(spec) * onFaces(wall_K).mean;
+      const inVanes = {
+        ...turning,
+        wall_K,
+        air_K: air.ambient_K,
+        still: spec.wheel.still,
+      };
+      map.vane[i * WALLS + j] = passage
+        ? air.cooling * vaneConductance(spec.disc, passage, inVanes)
+        : 0;
     }
     const warm = onFaces(600).open;
     const cool = onFaces(400).open;
     map.rim[i] = air.cooling * rim_m2 * warm;
     map.bell[i] = air.cooling * spec.bell.area_m2 * cool;
-    map.caliper[i] = air.cooling * spec.caliper.area_m2 * Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
+    map.caliper[i] =
+      air.cooling *
+      spec.caliper.area_m2 *
+      Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
     map.wheelhouse[i] =
-      density * heatCapacityAir(air.ambient_K) * wheelOpening(spec) * (speed_mps + STANDING_MPS);
-    map.recirculated[i] = leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
-    const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });
+      density *
+      heatCapacityAir(air.ambient_K) *
+      wheelOpening(spec) *
+      (speed_mps + STANDING_MPS);
+    map.recirculated[i] =
+      leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
+    const spray = effectiveSpray(air.spray, spec, {
+      speed_mps,
+      duct_m3ps: path.duct_kgps[i]! / density,
+    });
     map.sprayFace_W[i] = spray.face_W;
     map.sprayVane_W[i] = spray.vane_W;
   }
@@ -116,10 +156,14 @@ const THROUGH_WHEEL = 0.58;
 
 /** Open area through which air leaves the wheel, times its share of car speed [m²]. */
 const wheelOpening = ({ wheel }: CornerSpec): number =>
-  THROUGH_WHEEL * wheel.openShare * Math.PI * (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
+  THROUGH_WHEEL *
+  wheel.openShare *
+  Math.PI *
+  (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
 
 /** Free area of both faces [m²]. */
-const faceArea = (spec: CornerSpec): number => spec.disc.swept_m2 * (1 - spec.wheel.covered);
+const faceArea = (spec: CornerSpec): number =>
+  spec.disc.swept_m2 * (1 - spec.wheel.covered);
 
 interface FaceConvection {
   /** where the wheelhouse's air passes [W/(m² K)] */
@@ -130,40 +174,32 @@ interface FaceConvection {
 
 function faceConvection(
   { disc, wheel }: CornerSpec,
-  at: { speed_mps: number; wash_mps: number; film_K: number; pressure_Pa: number },
+  at: {
+    speed_mps: number;
+    wash_mps: number;
+    film_K: number;
+    pressure_Pa: number;
+  },
 ): FaceConvection {
   const k = conductivityAir(at.film_K);
-  const viscosity = viscosityAir(at.film_K) / densityDryAir(at.film_K, at.pressure_Pa);
+  const viscosity =
+    viscosityAir(at.film_K) / densityDryAir(at.film_K, at.pressure_Pa);
   const radius_m = disc.outer_m / 2;
-  const rotation = ((at.speed_mps / wheel.loadedRadius_m) * radius_m ** 2) / viscosity;
-  const turning = blendConvection((nusseltRotatingDisc(rotation) * k) / radius_m, wheel.still);
+  const rotation =
+    ((at.speed_mps / wheel.loadedRadius_m) * radius_m ** 2) / viscosity;
+  const turning = blendConvection(
+    (nusseltRotatingDisc(rotation) * k) / radius_m,
+    wheel.still,
+  );
   const past = (air_mps: number): number =>
-    blendConvection(turning, (nusseltPassingAir((air_mps * disc.outer_m) / viscosity) * k) / disc.outer_m);
+    blendConvection(
+      turning,
+      (nusseltPassingAir((air_mps * disc.outer_m) / viscosity) * k) /
+        disc.outer_m,
+    );
   const passing_mps = wheel.crossflow * at.speed_mps;
   const open = past(passing_mps);
   const fed = past(Math.hypot(passing_mps, at.wash_mps));
   const share = wheel.ductOnFace / 2;
   return { open, mean: (1 - share) * open + share * fed };
 }
-
-function vaneConductance(
-  { disc, wheel }: CornerSpec,
-  passage: VanePassage | null,
-  at: { vane_kgps: number; wall_K: number; ambient_K: number },
-): number {
-  if (!passage) return 0;
-  const film_K = (at.wall_K + at.ambient_K) / 2;
-  const d = passage.hydraulicDiameter_m;
-  const Re = ((at.vane_kgps / passage.flowArea_m2) * d) / viscosityAir(film_K);
-  const Nu = disc.vaneEnhancement * nusseltVanePassage(Re, prandtlAir(film_K), d / passage.length_m);
-  const h = (Nu * conductivityAir(film_K)) / d;
-  const kt = VANE_CONDUCTIVITY * disc.vane_m;
-  const wetted_m2 = (convection: number): number =>
-    passage.wallArea_m2 + efficiencyVane(convection, kt, disc.gap_m / 2) * passage.vaneArea_m2;
-  const moving = conductanceWarmingAir(at.vane_kgps * heatCapacityAir(film_K), h * wetted_m2(h));
-  const standing = STANDING_VANES * wheel.still * wetted_m2(wheel.still);
-  return blendConvection(moving, standing);
-}
-
-/** Conductivity of a cast vane near 500 °C, for its fin efficiency only. From memory [W/(m K)] */
-const VANE_CONDUCTIVITY = 41;
