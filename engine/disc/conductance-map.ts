@@ -2,23 +2,14 @@
  * Conductances from a corner to the air, on a grid of car speed by wall temperature. The stepper interpolates in them:
  * bins of constant value would break monotonicity, and evaluating correlations in the loop would cost more than the loop.
  */
-import {
-  conductivityAir,
-  densityDryAir,
-  heatCapacityAir,
-  viscosityAir,
-} from "../air/dry-air.ts";
-import type { AirPathMap } from "../duct/air-path-map.ts";
-import { effectiveSpray, type Spray } from "./spray.ts";
-import type { CornerSpec } from "./corner-spec.ts";
-import { materials } from "./materials.ts";
-import {
-  blendConvection,
-  nusseltPassingAir,
-  nusseltRotatingDisc,
-} from "./nusselt-face.ts";
-import { vaneConductance } from "./vane-convection.ts";
-import { vanePassage } from "./vane-passage.ts";
+import { conductivityAir, densityDryAir, heatCapacityAir, viscosityAir } from '../air/dry-air.ts';
+import type { AirPathMap } from '../duct/air-path-map.ts';
+import { effectiveSpray, type Spray } from './spray.ts';
+import type { CornerSpec } from './corner-spec.ts';
+import { materials } from './materials.ts';
+import { blendConvection, nusseltPassingAir, nusseltRotatingDisc } from './nusselt-face.ts';
+import { vaneConductance } from './vane-convection.ts';
+import { vanePassage } from './vane-passage.ts';
 
 /** Wall temperatures of the grid: 250, 500 ... 1500 K. */
 export const WALL_LOW_K = 250;
@@ -63,16 +54,9 @@ const STANDING_MPS = 0.5;
 const CALIPER_SHELTER = 0.5;
 
 /** The map of one corner for one blanking, day and gap. The air path's grid of speeds must be even and start at 0. */
-export function conductanceMap(
-  spec: CornerSpec,
-  path: AirPathMap,
-  air: CornerAir,
-): ConductanceMap {
+export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAir): ConductanceMap {
   const speeds = path.speed_mps.length;
-  const passage = vanePassage(
-    spec.disc,
-    materials[spec.disc.material].density_kgpm3,
-  );
+  const passage = vanePassage(spec.disc, materials[spec.disc.material].density_kgpm3);
   const column = (): Float64Array => new Float64Array(speeds);
   const map: ConductanceMap = {
     speedStep_mps: path.speed_mps[1]!,
@@ -95,10 +79,7 @@ export function conductanceMap(
     const speed_mps = path.speed_mps[i]!;
     const vane_kgps = Math.abs(path.vane_kgps[i]!);
     const leak_kgps = path.leak_kgps[i]!;
-    const wash_mps =
-      spec.leakArea_m2 > 0
-        ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2)
-        : 0;
+    const wash_mps = spec.leakArea_m2 > 0 ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2) : 0;
     const onFaces = (wall_K: number): FaceConvection =>
       faceConvection(spec, {
         speed_mps,
@@ -113,33 +94,23 @@ export function conductanceMap(
     };
     for (let j = 0; j < WALLS; j++) {
       const wall_K = WALL_LOW_K + j * WALL_STEP_K;
-      map.face[i * WALLS + j] =
-        air.cooling * faceArea(spec) * onFaces(wall_K).mean;
+      map.face[i * WALLS + j] = air.cooling * faceArea(spec) * onFaces(wall_K).mean;
       const inVanes = {
         ...turning,
         wall_K,
         air_K: air.ambient_K,
         still: spec.wheel.still,
       };
-      map.vane[i * WALLS + j] = passage
-        ? air.cooling * vaneConductance(spec.disc, passage, inVanes)
-        : 0;
+      map.vane[i * WALLS + j] = passage ? air.cooling * vaneConductance(spec.disc, passage, inVanes) : 0;
     }
     const warm = onFaces(600).open;
     const cool = onFaces(400).open;
     map.rim[i] = air.cooling * rim_m2 * warm;
     map.bell[i] = air.cooling * spec.bell.area_m2 * cool;
-    map.caliper[i] =
-      air.cooling *
-      spec.caliper.area_m2 *
-      Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
+    map.caliper[i] = air.cooling * spec.caliper.area_m2 * Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
     map.wheelhouse[i] =
-      density *
-      heatCapacityAir(air.ambient_K) *
-      wheelOpening(spec) *
-      (speed_mps + STANDING_MPS);
-    map.recirculated[i] =
-      leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
+      density * heatCapacityAir(air.ambient_K) * wheelOpening(spec) * (speed_mps + STANDING_MPS);
+    map.recirculated[i] = leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
     const spray = effectiveSpray(air.spray, spec, {
       speed_mps,
       duct_m3ps: path.duct_kgps[i]! / density,
@@ -156,14 +127,10 @@ const THROUGH_WHEEL = 0.58;
 
 /** Open area through which air leaves the wheel, times its share of car speed [m²]. */
 const wheelOpening = ({ wheel }: CornerSpec): number =>
-  THROUGH_WHEEL *
-  wheel.openShare *
-  Math.PI *
-  (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
+  THROUGH_WHEEL * wheel.openShare * Math.PI * (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
 
 /** Free area of both faces [m²]. */
-const faceArea = (spec: CornerSpec): number =>
-  spec.disc.swept_m2 * (1 - spec.wheel.covered);
+const faceArea = (spec: CornerSpec): number => spec.disc.swept_m2 * (1 - spec.wheel.covered);
 
 interface FaceConvection {
   /** where the wheelhouse's air passes [W/(m² K)] */
@@ -182,21 +149,12 @@ function faceConvection(
   },
 ): FaceConvection {
   const k = conductivityAir(at.film_K);
-  const viscosity =
-    viscosityAir(at.film_K) / densityDryAir(at.film_K, at.pressure_Pa);
+  const viscosity = viscosityAir(at.film_K) / densityDryAir(at.film_K, at.pressure_Pa);
   const radius_m = disc.outer_m / 2;
-  const rotation =
-    ((at.speed_mps / wheel.loadedRadius_m) * radius_m ** 2) / viscosity;
-  const turning = blendConvection(
-    (nusseltRotatingDisc(rotation) * k) / radius_m,
-    wheel.still,
-  );
+  const rotation = ((at.speed_mps / wheel.loadedRadius_m) * radius_m ** 2) / viscosity;
+  const turning = blendConvection((nusseltRotatingDisc(rotation) * k) / radius_m, wheel.still);
   const past = (air_mps: number): number =>
-    blendConvection(
-      turning,
-      (nusseltPassingAir((air_mps * disc.outer_m) / viscosity) * k) /
-        disc.outer_m,
-    );
+    blendConvection(turning, (nusseltPassingAir((air_mps * disc.outer_m) / viscosity) * k) / disc.outer_m);
   const passing_mps = wheel.crossflow * at.speed_mps;
   const open = past(passing_mps);
   const fed = past(Math.hypot(passing_mps, at.wash_mps));
