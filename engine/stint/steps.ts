@@ -11,8 +11,10 @@ import { meanPowers } from './step-powers.ts';
 /** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
 const FIRST_S = 0.03;
 const GROWTH = 1.5;
-const LONGEST_ON_S = 0.15;
+const LONGEST_ON_S = 0.125;
 const LONGEST_OFF_S = 2;
+/** Longest step in a short braking phase over its length: a touch of the brake has its peak within a few steps [-] */
+const SHARE_OF_STOP = 0.08;
 
 /** Mean power of all four brakes above which the pads count as pressed [W] */
 const PRESSED_W = 2000;
@@ -57,8 +59,9 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
   for (const braking of brakings) {
     upTo(timeAt(braking.from), LONGEST_OFF_S);
     const fromStep = ends.length;
-    upTo(timeAt(braking.peak), LONGEST_ON_S);
-    upTo(timeAt(braking.to), LONGEST_ON_S);
+    const longest_s = Math.min(LONGEST_ON_S, SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from)));
+    upTo(timeAt(braking.peak), longest_s);
+    upTo(timeAt(braking.to), longest_s);
     stops.push(stopOf(motion, braking, fromStep, ends.length));
   }
   const duration_s = profile.time_s.at(-1)!;
