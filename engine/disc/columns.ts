@@ -15,4 +15,6 @@ export interface CornerColumns {
   pad_K: Float64Array;
   caliper_K: Float64Array;
   fluid_K: Float64Array;
+  /** air of the wheelhouse; at the very start that of the day */
+  wheelhouse_K: Float64Array;
 }

@@ -2,14 +2,15 @@
  * Conductances from a corner to the air, on a grid of car speed by wall temperature. The stepper interpolates in them:
  * bins of constant value would break monotonicity, and evaluating correlations in the loop would cost more than the loop.
  */
-import { conductivityAir, densityDryAir, heatCapacityAir, viscosityAir } from '../air/dry-air.ts';
+import { conductivityAir, densityDryAir, viscosityAir } from '../air/dry-air.ts';
 import type { AirPathMap } from '../duct/air-path-map.ts';
 import { effectiveSpray, type Spray } from './spray.ts';
 import type { CornerSpec } from './corner-spec.ts';
+import { bellConductance, caliperConductance, faceConductance, rimConductance } from './face-convection.ts';
 import { materials } from './materials.ts';
-import { blendConvection, nusseltPassingAir, nusseltRotatingDisc } from './nusselt-face.ts';
 import { vaneConductance } from './vane-convection.ts';
 import { vanePassage } from './vane-passage.ts';
+import { capacityBuoyant, capacityDriven, shareRadiationKept } from './wheelhouse.ts';
 
 /** Wall temperatures of the grid: 250, 500 ... 1500 K. */
 export const WALL_LOW_K = 250;
@@ -37,8 +38,12 @@ export interface ConductanceMap {
   rim: Float64Array;
   bell: Float64Array;
   caliper: Float64Array;
-  /** Heat capacity of the air that passes the wheelhouse [W/K] */
+  /** Heat capacity of the air that the car's speed drives through the wheelhouse [W/K] */
   wheelhouse: Float64Array;
+  /** The same for the air that its own buoyancy drives, per root of its warmth [W/K^1.5] */
+  wheelhouseBuoyant: number;
+  /** Share of what the corner radiates that its wheelhouse's air takes up [-] */
+  radiationKept: number;
   /** Share of the vanes' air that comes from the wheelhouse [-] */
   recirculated: Float64Array;
   /** How much of the faces the wheelhouse's air meets; the rest is fed by the duct [-] */
@@ -48,10 +53,10 @@ export interface ConductanceMap {
   sprayVane_W: Float64Array;
 }
 
-/** Speed of the air through a wheelhouse while the car stands, from buoyancy. From memory [m/s] */
-const STANDING_MPS = 0.5;
-/** Convection of the caliper over that of a face: it sits in the wheel's lee. From memory [-] */
-const CALIPER_SHELTER = 0.5;
+/** Temperatures of edge, bell and caliper at which the air's properties are taken: they stay near them [K] */
+const RIM_K = 600;
+const BELL_K = 400;
+const CALIPER_K = 400;
 
 /** The map of one corner for one blanking, day and gap. The air path's grid of speeds must be even and start at 0. */
 export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAir): ConductanceMap {
@@ -68,25 +73,22 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     bell: column(),
     caliper: column(),
     wheelhouse: column(),
+    wheelhouseBuoyant: 0,
+    radiationKept: shareRadiationKept(spec.wheel.openShare),
     recirculated: column(),
     faceInWheelhouse: 1 - spec.wheel.ductOnFace / 2,
     sprayFace_W: column(),
     sprayVane_W: column(),
   };
   const density = densityDryAir(air.ambient_K, air.pressure_Pa);
-  const rim_m2 = Math.PI * spec.disc.outer_m * 2 * spec.disc.cheek_m;
+  const day = { density_kgpm3: density, air_K: air.ambient_K };
+  map.wheelhouseBuoyant = capacityBuoyant(spec.wheel, day);
   for (let i = 0; i < speeds; i++) {
     const speed_mps = path.speed_mps[i]!;
     const vane_kgps = Math.abs(path.vane_kgps[i]!);
     const leak_kgps = path.leak_kgps[i]!;
     const wash_mps = spec.leakArea_m2 > 0 ? Math.max(leak_kgps, 0) / (density * spec.leakArea_m2) : 0;
-    const onFaces = (wall_K: number): FaceConvection =>
-      faceConvection(spec, {
-        speed_mps,
-        wash_mps,
-        film_K: (wall_K + air.ambient_K) / 2,
-        pressure_Pa: air.pressure_Pa,
-      });
+    const outside = { speed_mps, wash_mps, air_K: air.ambient_K, pressure_Pa: air.pressure_Pa };
     const turning = {
       vane_kgps,
       wheel_radps: speed_mps / spec.wheel.loadedRadius_m,
@@ -94,70 +96,24 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     };
     for (let j = 0; j < WALLS; j++) {
       const wall_K = WALL_LOW_K + j * WALL_STEP_K;
-      map.face[i * WALLS + j] = air.cooling * faceArea(spec) * onFaces(wall_K).mean;
-      const inVanes = {
-        ...turning,
-        wall_K,
-        air_K: air.ambient_K,
-        still: spec.wheel.still,
-      };
+      map.face[i * WALLS + j] = air.cooling * faceConductance(spec, outside, wall_K);
+      const inVanes = { ...turning, wall_K, air_K: air.ambient_K, still: spec.wheel.still };
       map.vane[i * WALLS + j] = passage ? air.cooling * vaneConductance(spec.disc, passage, inVanes) : 0;
     }
-    const warm = onFaces(600).open;
-    const cool = onFaces(400).open;
-    map.rim[i] = air.cooling * rim_m2 * warm;
-    map.bell[i] = air.cooling * spec.bell.area_m2 * cool;
-    map.caliper[i] = air.cooling * spec.caliper.area_m2 * Math.max(CALIPER_SHELTER * cool, spec.wheel.still);
-    map.wheelhouse[i] =
-      density * heatCapacityAir(air.ambient_K) * wheelOpening(spec) * (speed_mps + STANDING_MPS);
-    map.recirculated[i] = leak_kgps < 0 && vane_kgps > 0 ? Math.min(1, -leak_kgps / vane_kgps) : 0;
-    const spray = effectiveSpray(air.spray, spec, {
-      speed_mps,
-      duct_m3ps: path.duct_kgps[i]! / density,
-    });
+    map.rim[i] = air.cooling * rimConductance(spec, outside, RIM_K);
+    map.bell[i] = air.cooling * bellConductance(spec, outside, BELL_K);
+    map.caliper[i] = air.cooling * caliperConductance(spec, outside, CALIPER_K);
+    map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps });
+    map.recirculated[i] = shareRecirculated(vane_kgps, leak_kgps);
+    const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });
     map.sprayFace_W[i] = spray.face_W;
     map.sprayVane_W[i] = spray.vane_W;
   }
   return map;
 }
 
-/** Rim's radius over the tyre's, and the share of car speed at which air passes the open part of a wheel. From memory [-] */
-const RIM_RADIUS = 0.68;
-const THROUGH_WHEEL = 0.58;
-
-/** Open area through which air leaves the wheel, times its share of car speed [m²]. */
-const wheelOpening = ({ wheel }: CornerSpec): number =>
-  THROUGH_WHEEL * wheel.openShare * Math.PI * (RIM_RADIUS * wheel.loadedRadius_m) ** 2;
-
-/** Free area of both faces [m²]. */
-const faceArea = (spec: CornerSpec): number => spec.disc.swept_m2 * (1 - spec.wheel.covered);
-
-interface FaceConvection {
-  /** where the wheelhouse's air passes [W/(m² K)] */
-  open: number;
-  /** over both faces, the duct-fed part of the inner one included [W/(m² K)] */
-  mean: number;
-}
-
-function faceConvection(
-  { disc, wheel }: CornerSpec,
-  at: {
-    speed_mps: number;
-    wash_mps: number;
-    film_K: number;
-    pressure_Pa: number;
-  },
-): FaceConvection {
-  const k = conductivityAir(at.film_K);
-  const viscosity = viscosityAir(at.film_K) / densityDryAir(at.film_K, at.pressure_Pa);
-  const radius_m = disc.outer_m / 2;
-  const rotation = ((at.speed_mps / wheel.loadedRadius_m) * radius_m ** 2) / viscosity;
-  const turning = blendConvection((nusseltRotatingDisc(rotation) * k) / radius_m, wheel.still);
-  const past = (air_mps: number): number =>
-    blendConvection(turning, (nusseltPassingAir((air_mps * disc.outer_m) / viscosity) * k) / disc.outer_m);
-  const passing_mps = wheel.crossflow * at.speed_mps;
-  const open = past(passing_mps);
-  const fed = past(Math.hypot(passing_mps, at.wash_mps));
-  const share = wheel.ductOnFace / 2;
-  return { open, mean: (1 - share) * open + share * fed };
+/** How much of the vanes' air comes from the wheelhouse: what the leak draws in, and all of it where nothing flows. */
+function shareRecirculated(vane_kgps: number, leak_kgps: number): number {
+  if (vane_kgps === 0) return 1;
+  return Math.min(1, Math.max(0, -leak_kgps / vane_kgps));
 }

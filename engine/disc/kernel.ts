@@ -13,7 +13,20 @@ import type { CornerColumns } from './columns.ts';
 import type { ConductanceMap } from './conductance-map.ts';
 import type { LapSteps } from './lap-input.ts';
 import { NODE, NODES, PARENT } from './network.ts';
-import { dP, dT, evaluate, F, G, isCast, lookUp, loss, setConductances, slope, T } from './rates.ts';
+import {
+  dP,
+  dT,
+  evaluate,
+  F,
+  G,
+  isCast,
+  lookUp,
+  loss,
+  setConductances,
+  slope,
+  T,
+  wheelhouseNow,
+} from './rates.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 
 const GAMMA = 1 - Math.SQRT1_2;
@@ -62,7 +75,9 @@ export function driveLap(
     booked[BOOK.brakeHeat]! += (dt * (s0 + s1)) / 2;
 
     for (let i = 0; i < NODES; i++) H[i]! += 1.5 * k1[i]! + 0.5 * k2[i]!;
-    if (out) record(s, out, first + n + 1);
+    if (!out) continue;
+    out.wheelhouse_K[first + n + 1] = wheelhouseNow();
+    record(s, out, first + n + 1);
   }
 }
 

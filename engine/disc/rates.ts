@@ -7,6 +7,7 @@ import { WALL_LOW_K, WALL_STEP_K, WALLS, type ConductanceMap } from './conductan
 import { CELLS } from './enthalpy-table.ts';
 import { NODE, NODES, PARENT } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
+import { riseWheelhouse } from './wheelhouse.ts';
 
 const { rim, bell, caliper, face, wall } = NODE;
 /** Spray boils at full rate on a surface this much above ambient, and less below. From memory [K] */
@@ -31,8 +32,8 @@ export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= f
 
 const faceAt = column(WALLS);
 const vaneAt = column(WALLS);
-/** The step's air: conductances of rim, bell, caliper [W/K], wheelhouse [W/K], shares, spray [W], ambient [K] */
-const air = column(9);
+/** The step's air: conductances of rim, bell, caliper [W/K], wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
+const air = column(11);
 const RIM = 0,
   BELL = 1,
   CALIPER = 2,
@@ -41,7 +42,14 @@ const RIM = 0,
   ON_FACE = 5,
   SPRAY_FACE = 6,
   SPRAY_VANE = 7,
-  AMBIENT = 8;
+  AMBIENT = 8,
+  BUOYANT = 9,
+  KEPT = 10;
+/** Warmth of the wheelhouse over ambient at the last evaluation [K] */
+const warm = column(1);
+
+/** Temperature of the wheelhouse's air at the last evaluation [K] */
+export const wheelhouseNow = (): number => air[AMBIENT]! + warm[0]!;
 
 /** Conductances at this speed, between the two nearest of the grid. */
 export function setConductances(map: ConductanceMap, speed_mps: number): void {
@@ -60,6 +68,8 @@ export function setConductances(map: ConductanceMap, speed_mps: number): void {
   air[SPRAY_FACE] = between(map.sprayFace_W, i, i + 1, w);
   air[SPRAY_VANE] = between(map.sprayVane_W, i, i + 1, w);
   air[ON_FACE] = map.faceInWheelhouse;
+  air[BUOYANT] = map.wheelhouseBuoyant;
+  air[KEPT] = map.radiationKept;
   air[AMBIENT] = between(map.air_K, i, i + 1, w);
 }
 
@@ -96,8 +106,8 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   }
   const gFace = atWall(faceAt, T[face]!);
   const gVane = atWall(vaneAt, T[wall]!);
-  convect(gFace, gVane);
   radiate(s.radiation, tangents);
+  convect(gFace, gVane);
   bridge(s.bridge_WpK4);
   const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
   const mount = s.mount_WpK * (T[caliper]! - air[AMBIENT]!);
@@ -129,8 +139,10 @@ function convect(gFace: number, gVane: number): void {
     rCaliper = T[caliper]! - ambient;
   const given = gFace * rFace + gVane * rWall + gRim * rRim + gBell * rBell + gCaliper * rCaliper;
   const taken = gFace * onFace + gVane * recirculated + gRim + gBell + gCaliper;
-  // the wheelhouse is above ambient by what the air that passes it carries off
-  const warmth = given / (air[WHEELHOUSE]! + taken);
+  // the wheelhouse is above ambient by what the air that passes it carries off; a part of the radiation ends in it
+  const offered = given + air[KEPT]! * loss[BOOK.radiation]!;
+  const warmth = riseWheelhouse(offered, taken, air[WHEELHOUSE]!, air[BUOYANT]!);
+  warm[0] = warmth;
   const qFace = gFace * (rFace - onFace * warmth),
     qVane = gVane * (rWall - recirculated * warmth);
   const qRim = gRim * (rRim - warmth),

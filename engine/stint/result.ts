@@ -248,6 +248,8 @@ export interface CornerResult {
   caliperPeak_K: number;
   fluidPeak_K: number;
   fluidPeakAt_s: number;
+  /** Highest of the wheelhouse's air, driving or standing. */
+  wheelhousePeak_K: number;
   ledger_J: Ledger;
   air: AirRow[];
 }

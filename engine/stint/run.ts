@@ -57,6 +57,7 @@ export function runCorner(
   const start_J = storedHeat(stepper, nodeTemperatures(stepper));
   const trace = newColumns(model.samples);
   record(stepper, trace, 0);
+  trace.wheelhouse_K[0] = corner.maps[0]!.air_K[0]!;
   let sample = 0;
   for (const passage of model.passages) {
     const share = corner.shares[passage.leg]! * (passage.kind === 'stand' ? 1 : passage.massRatio);
@@ -82,6 +83,7 @@ export function runCorner(
     padPeak_K: highest(trace.pad_K),
     caliperPeak_K: highest(trace.caliper_K),
     fluidPeak_K: highest(trace.fluid_K),
+    wheelhousePeak_K: highest(trace.wheelhouse_K),
     fluidPeakAt_s: clock.time_s[trace.fluid_K.indexOf(highest(trace.fluid_K))] ?? 0,
     ledger_J: ledgerOf(stepper, start_J),
     air: airRows(corner.corner, model.scenario),
@@ -107,7 +109,8 @@ function ledgerOf(stepper: Stepper, start_J: number): Ledger {
 const highest = (column: Float64Array): number =>
   column.reduce((top, value) => (value > top ? value : top), -Infinity);
 
-function newColumns(samples: number): CornerColumns {
+/** Columns of zeros, one entry a sample. */
+export function newColumns(samples: number): CornerColumns {
   const column = (): Float64Array => new Float64Array(samples);
   return {
     face_K: column(),
@@ -118,6 +121,7 @@ function newColumns(samples: number): CornerColumns {
     pad_K: column(),
     caliper_K: column(),
     fluid_K: column(),
+    wheelhouse_K: column(),
   };
 }
 

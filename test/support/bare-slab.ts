@@ -78,6 +78,8 @@ export function stillMap(face_WpK = 0, wall_WpK = 0): ConductanceMap {
     bell: column(),
     caliper: column(),
     wheelhouse: column().fill(1e12),
+    wheelhouseBuoyant: 0,
+    radiationKept: 0,
     recirculated: column(),
     faceInWheelhouse: 1,
     sprayFace_W: column(),
@@ -123,6 +125,7 @@ export function drivenSlab(stepper: Stepper, lap: LapSteps, map: ConductanceMap)
     pad_K: column(),
     caliper_K: column(),
     fluid_K: column(),
+    wheelhouse_K: column(),
   };
   driveLap(stepper, lap, 1, map, out, -1);
   return out;

@@ -153,6 +153,7 @@ function corner(
     caliperPeak_K: 420,
     fluidPeak_K: 390,
     fluidPeakAt_s: (clock.time_s.at(-1) ?? 0) - 60,
+    wheelhousePeak_K: AMBIENT_K + 8,
     ledger_J: {
       brakeHeat: 40e6,
       stored: 2e6,
@@ -179,6 +180,7 @@ function columnsOf(clock: Clock, cooling: number, share: number): CornerColumns 
     pad_K: make(),
     caliper_K: make(),
     fluid_K: make(),
+    wheelhouse_K: make(),
   };
   const now = { skin: AMBIENT_K, cheek: AMBIENT_K, bell: AMBIENT_K, pad: AMBIENT_K, caliper: AMBIENT_K };
   for (let i = 0; i < count; i++) {
@@ -205,6 +207,7 @@ function columnsOf(clock: Clock, cooling: number, share: number): CornerColumns 
     columns.pad_K[i] = now.pad;
     columns.caliper_K[i] = now.caliper;
     columns.fluid_K[i] = AMBIENT_K + 0.8 * (now.caliper - AMBIENT_K);
+    columns.wheelhouse_K[i] = AMBIENT_K + 0.02 * (now.cheek - AMBIENT_K);
   }
   return columns;
 }
