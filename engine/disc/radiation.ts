@@ -14,6 +14,9 @@ const PLATE_KEEPS = 0.6;
 const BELL_VIEW = 0.9;
 const CALIPER_VIEW = 0.7;
 
+/** Length of a caliper's bridge over that of its pads. From memory, 1.3 to 1.7 [-] */
+const BRIDGE_REACH = 1.4;
+
 /** Emissivities of cast iron that were measured, from polished to fully oxidised. A rubbed track is said to lie between 0.3 and 0.6. */
 export const emissivityRange: ValidRange = {
   law: 'radiation of the disc',
@@ -74,7 +77,7 @@ export interface RadiatingSurfaces {
  *     ε_eff A;  q = ε_eff A σ (T⁴ − T∞⁴)
  *
  * @remarks
- * Pads and caliper shadow the share `covered` of tracks and rim edge. The outer track sees the wheel's disc at 60 mm: its open share lets the
+ * Pads shadow the share `covered` of the tracks, the caliper's bridge 1.4 times as much of the edge. The outer track sees the wheel's disc at 60 mm: its open share lets the
  * rest out, the closed share gives some back. The inner track sees upright and tyre, and where the duct feeds it the near plate.
  * Source: radiosity networks of the view factors above; what the surroundings keep is from memory.
  *
@@ -90,11 +93,12 @@ export function radiatingSurfaces(spec: CornerSpec): RadiatingSurfaces {
   const face_m2 = (disc.swept_m2 / 2) * seen;
   const toBarrel = disc.outer_m / 2 / wheelRadius(spec);
   const openings = openingsOf(spec);
+  const free = 1 - bridgeShare(spec);
   return {
     outerTrack: face_m2 * emissivityTowards(disc.emissivityTrack, outerPatches(spec)),
     innerTrack: face_m2 * innerEmissivity(spec),
-    vaneOpenings: openings.area_m2 * seen * emissivityEnclosed(openings.emissivity, WHEEL_KEEPS, toBarrel),
-    rim: edgeArea(spec) * seen * emissivityEnclosed(disc.emissivityOther, WHEEL_KEEPS, toBarrel),
+    vaneOpenings: openings.area_m2 * free * emissivityEnclosed(openings.emissivity, WHEEL_KEEPS, toBarrel),
+    rim: edgeArea(spec) * free * emissivityEnclosed(disc.emissivityOther, WHEEL_KEEPS, toBarrel),
     bell: bell.area_m2 * bell.emissivity * BELL_VIEW,
     caliper: caliper.area_m2 * caliper.emissivity * CALIPER_VIEW,
   };
@@ -114,15 +118,15 @@ export function radiationOf(spec: CornerSpec): Float64Array {
  *     C = σ A / (1/ε_edge + 1/ε_caliper − 1);  q = C (T_disc⁴ − T_caliper⁴)
  *
  * @remarks
- * The bridge stands over the share `covered` of the edge, vane openings included, and near enough to see nothing else; over the
- * faces there are pads between. Source: near parallel surfaces, Incropera & DeWitt, Fundamentals of Heat and Mass Transfer,
- * table 13.3; that the arc is as large a share as the covered face is from memory.
+ * The bridge stands over the edge, vane openings included, along 1.4 times the pads' arc, and near enough to see nothing else; over
+ * the faces there are pads between. The pads' arc is the share `covered`, as of the faces. Source: near parallel surfaces, Incropera
+ * & DeWitt, Fundamentals of Heat and Mass Transfer, table 13.3; the bridge's length is from memory.
  *
  * @param spec - the corner
  * @returns exchange coefficient [W/K⁴]
  *
  * @example
- * 1e10 * coefficientBridge({ disc: { vented: false, outer_m: 0.38, inner_m: 0.256, cheek_m: 0.01, emissivityOther: 0.75 }, caliper: { emissivity: 0.8 }, wheel: { covered: 0.15 } }) // => 1.2826
+ * 1e10 * coefficientBridge({ disc: { vented: false, outer_m: 0.38, inner_m: 0.256, cheek_m: 0.01, emissivityOther: 0.75 }, caliper: { emissivity: 0.8 }, wheel: { covered: 0.15 } }) // => 1.7957
  */
 export function coefficientBridge(spec: CornerSpec): number {
   const openings = openingsOf(spec);
@@ -132,7 +136,7 @@ export function coefficientBridge(spec: CornerSpec): number {
     (edge_m2 * spec.disc.emissivityOther + openings.area_m2 * openings.emissivity) / whole_m2;
   return (
     STEFAN_BOLTZMANN *
-    spec.wheel.covered *
+    bridgeShare(spec) *
     whole_m2 *
     emissivityEnclosed(emissivity, spec.caliper.emissivity, 1)
   );
@@ -166,6 +170,9 @@ const wheelArea = (spec: CornerSpec): number => Math.PI * wheelRadius(spec) ** 2
 
 /** Ring of one face by its diameters [m²]. */
 const ringArea = ({ disc }: CornerSpec): number => (Math.PI / 4) * (disc.outer_m ** 2 - disc.inner_m ** 2);
+
+/** Share of the disc's edge under the caliper's bridge [-] */
+const bridgeShare = ({ wheel }: CornerSpec): number => Math.min(1, BRIDGE_REACH * wheel.covered);
 
 /** Edges of both cheeks [m²]. */
 const edgeArea = ({ disc }: CornerSpec): number => Math.PI * disc.outer_m * 2 * disc.cheek_m;
