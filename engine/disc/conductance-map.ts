@@ -2,7 +2,7 @@
  * Conductances from a corner to the air, on a grid of car speed by wall temperature. The stepper interpolates in them:
  * bins of constant value would break monotonicity, and evaluating correlations in the loop would cost more than the loop.
  */
-import { conductivityAir, densityDryAir, viscosityAir } from '../air/dry-air.ts';
+import { densityDryAir } from '../air/dry-air.ts';
 import type { AirPathMap } from '../duct/air-path-map.ts';
 import { effectiveSpray, type Spray } from './spray.ts';
 import type { CornerSpec } from './corner-spec.ts';
