@@ -18,6 +18,8 @@ export interface VanePassage {
   vaneMass_kg: number;
 }
 
+/** Path of a curved vane over the radius it spans. From memory, 1.1 to 1.3 [-] */
+export const CURVED_STRETCH = 1.15;
 /** Least share of a circle that stays open, whatever the scenario asks for [-] */
 const LEAST_OPEN = 0.01;
 /** Most of the ring's mass that its vanes may take: the rest is cheeks [-] */
@@ -81,21 +83,24 @@ const ring = ({ outer_m, inner_m }: DiscSpec): { span_m: number; middle_m: numbe
   middle_m: (outer_m + inner_m) / 4,
 });
 
+/** Distance between the middles of pillars that stand evenly over the ring [m] */
+const pillarPitch = (disc: DiscSpec): number => disc.vane_m * Math.sqrt(pillarsThatFit(disc) / disc.vanes);
+
 /**
- * Distance between the middles of pillars that stand evenly over a ring.
+ * Number of pillars at which they would touch, their pitch being their diameter.
  *
- *     p = √(π (Rₒ² − Rᵢ²) / N)
+ *     N = π (Rₒ² − Rᵢ²) / D²
  *
  * @remarks
- * The same along a row and from row to row; a casting with another pattern has another.
+ * Their pitch √(π (Rₒ² − Rᵢ²)/N) is the same along a row and from row to row; a casting may have another pattern.
  * Source: geometry.
  *
- * @param disc - outer and inner diameter [m], number of pillars
- * @returns pitch [m]
+ * @param disc - outer and inner diameter and diameter of a pillar, in one unit of length
+ * @returns number of pillars [-]
  *
  * @example
- * pillarPitch({ outer_m: 0.3, inner_m: 0.2, vanes: 100 }) // => 0.01982
+ * pillarsThatFit({ outer_m: 0.3, inner_m: 0.2, vane_m: 0.01 }) // => 392.7
  */
-export function pillarPitch(disc: Pick<DiscSpec, 'outer_m' | 'inner_m' | 'vanes'>): number {
-  return Math.sqrt((Math.PI * (disc.outer_m ** 2 - disc.inner_m ** 2)) / (4 * disc.vanes));
+export function pillarsThatFit(disc: Pick<DiscSpec, 'outer_m' | 'inner_m' | 'vane_m'>): number {
+  return (Math.PI * (disc.outer_m ** 2 - disc.inner_m ** 2)) / (4 * disc.vane_m ** 2);
 }

@@ -4,6 +4,7 @@ import { brakeSchema } from './brake-schema.ts';
 import { isLeaf, layOver, misfit, valueAt } from './keys.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
+import { vaneProblems } from './vane-rules.ts';
 
 /** All disagreements between fields; parts of the scenario that have a field out of range are left alone. */
 export function checkTogether(scenario: Scenario, broken: ReadonlySet<string>): Problem[] {
@@ -53,15 +54,7 @@ function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {
     found.push(
       problem(`${key}.disc.gap_mm`, disc.gap_mm, open ? 'above 0 for a vented disc' : '0 for a solid disc'),
     );
-  if (open && disc.vanes * disc.vane_mm >= Math.PI * disc.inner_mm) {
-    found.push(
-      problem(
-        `${key}.disc.vanes`,
-        disc.vanes,
-        `fewer than fill the inner circumference, ${Math.floor((Math.PI * disc.inner_mm) / disc.vane_mm)}`,
-      ),
-    );
-  }
+  found.push(...vaneProblems(key, disc));
   if (window.bite_C >= window.face_peak_C)
     found.push(
       problem(`${key}.window.bite_C`, window.bite_C, `less than face_peak_C, ${window.face_peak_C}`),

@@ -1,7 +1,7 @@
 /** The corners of a car in SI: how each brake is built and how its air is led. Equal sides are one corner. */
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { materials } from '../disc/materials.ts';
-import { vanePassage } from '../disc/vane-passage.ts';
+import { CURVED_STRETCH, vanePassage } from '../disc/vane-passage.ts';
 import type { AirPathGeometry } from '../duct/air-path.ts';
 import { areaLeak, LOSS_SHARP_GAP } from '../duct/leak.ts';
 import { layOver } from '../scenario/keys.ts';
@@ -116,8 +116,6 @@ export function specOf(
   };
 }
 
-/** Path of a curved vane over the radius it spans. From memory, 1.1 to 1.3 [-] */
-const CURVED_STRETCH = 1.15;
 /** Free area behind a disc without duct and backing plate, from which its vanes draw. From memory [cm²] */
 const OPEN_BACK_CM2 = 100;
 
