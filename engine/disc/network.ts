@@ -9,6 +9,7 @@
  *     fluid ─ caliper ─ plate ─ pad ─ pad face ─ FACE ─ c1 ─ c2 ─ c3 ─ c4 ─ c5 ─ WALL
  *                                                           (rim joins at c3)
  */
+import { cheekGaps, cheekShares } from './cheek-mesh.ts';
 import type { CornerSpec } from './corner-spec.ts';
 import { enthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
@@ -30,8 +31,6 @@ export const NODES = 14;
 /** Parent of each node; the wall is the root. */
 export const PARENT = Int32Array.from([10, 13, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, -1]);
 const CHEEK_NODES = NODE.wall - NODE.face + 1;
-/** Each gap between cheek nodes is this much wider than the one before it, counted from the face [-] */
-const GRADING = 1.4;
 /** Depth of the pad that follows the rubbed surface within a stop [m] */
 const PAD_SKIN_M = 0.003;
 /** Radial width of the edge that counts as rim [m] */
@@ -61,16 +60,15 @@ export function buildNetwork(spec: CornerSpec): Network {
   const rim_kg = rimMass(disc, iron.density_kgpm3);
   const cheek_kg = disc.ringMass_kg - vanes - rim_kg;
   const area_m2 = cheek_kg / (iron.density_kgpm3 * disc.cheek_m);
-  const gaps = gradedGaps(disc.cheek_m);
+  const gaps = cheekGaps(disc.cheek_m, CHEEK_NODES);
 
   const mass_kg = new Float64Array(NODES);
   const link = new Float64Array(NODES);
-  gaps.forEach((gap, i) => {
-    const half_kg = (cheek_kg * gap) / (2 * disc.cheek_m);
-    mass_kg[NODE.face + i]! += half_kg;
-    mass_kg[NODE.face + i + 1]! += half_kg;
-    link[NODE.face + i] = area_m2 / gap;
-  });
+  gaps.forEach((gap, i) => (link[NODE.face + i] = area_m2 / gap));
+  mass_kg.set(
+    cheekShares(gaps).map((share) => share * cheek_kg),
+    NODE.face,
+  );
   mass_kg[NODE.wall]! += vanes;
   const cheekShare = mass_kg.slice(NODE.face, NODE.wall + 1).map((m) => m / (cheek_kg + vanes));
 
@@ -110,13 +108,6 @@ const PLATE_CONDUCTIVITY = 45.7;
 const AIR_GAP_CONDUCTIVITY = 0.045;
 /** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 2000 to 10 000 [W/(m² K)] */
 const PRESSED_CONTACT = 6000;
-
-/** Distances between the cheek's nodes, fine at the face; they add up to the cheek. */
-function gradedGaps(cheek_m: number): number[] {
-  const n = CHEEK_NODES - 1;
-  const first_m = (cheek_m * (GRADING - 1)) / (GRADING ** n - 1);
-  return Array.from({ length: n }, (_, i) => first_m * GRADING ** i);
-}
 
 function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
   return density_kgpm3 * Math.PI * disc.outer_m * RIM_M * 2 * disc.cheek_m;

@@ -4,13 +4,25 @@ import { WALLS } from '../../engine/disc/conductance-map.ts';
 import type { CornerSpec } from '../../engine/disc/corner-spec.ts';
 import { driveLap } from '../../engine/disc/kernel.ts';
 import type { LapSteps } from '../../engine/disc/lap-input.ts';
+import { materials, type MaterialName } from '../../engine/disc/materials.ts';
+import { valueAtTemperature } from '../../engine/disc/materials/material.ts';
 import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
 
-/** Grey iron at 20 °C as the engine has it [W/(m K), kg/m³, J/(kg K)] */
-export const IRON = { k: 53, density: 7200, c: 460 };
-export const DIFFUSIVITY = IRON.k / (IRON.density * IRON.c);
-/** Small heat from here keeps the iron's properties at their values for 20 °C [K] */
+/** Small heat from here keeps a material's properties at their values for 20 °C [K] */
 export const ROOM_K = 293.15;
+
+/** A material at one temperature as the engine has it [W/(m K), kg/m³, J/(kg K)] */
+export function propertiesAt(name: MaterialName, temperature_K: number) {
+  const material = materials[name];
+  return {
+    k: valueAtTemperature(material, material.conductivity, temperature_K),
+    density: material.density_kgpm3,
+    c: valueAtTemperature(material, material.heatCapacity, temperature_K),
+  };
+}
+
+export const IRON = propertiesAt('grey iron', ROOM_K);
+export const DIFFUSIVITY = IRON.k / (IRON.density * IRON.c);
 /** Next to nothing: a mass or area of zero would have no temperature. */
 const TRACE = 1e-9;
 
@@ -18,13 +30,14 @@ export interface Slab {
   thickness_m: number;
   /** Heated area [m²] */
   area_m2: number;
+  material?: MaterialName;
 }
 
-export function slabSpec({ thickness_m, area_m2 }: Slab): CornerSpec {
+export function slabSpec({ thickness_m, area_m2, material = 'grey iron' }: Slab): CornerSpec {
   return {
     disc: {
       vented: false,
-      material: 'grey iron',
+      material,
       outer_m: TRACE,
       inner_m: TRACE / 2,
       cheek_m: thickness_m,
@@ -34,7 +47,7 @@ export function slabSpec({ thickness_m, area_m2 }: Slab): CornerSpec {
       vaneShape: 'none',
       vaneStretch: 1,
       vaneEnhancement: 1,
-      ringMass_kg: IRON.density * thickness_m * area_m2,
+      ringMass_kg: materials[material].density_kgpm3 * thickness_m * area_m2,
       swept_m2: area_m2,
       emissivityTrack: 0,
       emissivityOther: 0,
