@@ -19,7 +19,7 @@ module.exports = {
         pathNot: [
           '^engine/',
           '^scenarios/(.*[.]json|index[.]ts)$',
-          'node_modules/(valibot|d3-dsv|@types/d3-dsv)/',
+          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand)/',
         ],
       },
     ),
@@ -30,7 +30,7 @@ module.exports = {
         pathNot: [
           '^engine/',
           '^scenarios/(.*[.]json|index[.]ts)$',
-          'node_modules/(valibot|d3-dsv|@types/d3-dsv|comlink)/',
+          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand|comlink)/',
         ],
         dependencyTypesNot: ['core'],
       },

@@ -66,10 +66,15 @@ export const isCatalogueFile = (file: unknown): file is CatalogueFile =>
 /** The stint the page opens with, and what fills the gaps of a scenario file. */
 export const defaultScenario = (): Scenario => shippedStint(twenty.id);
 
-/** The same stint with another car: its driver, brakes, windows, doubts and shipped blanking come with it. */
+/** The same stint with another car: its driver, brakes, windows, doubts about them and shipped blanking come with it. */
 export function withCar(scenario: Scenario, id: string): Scenario {
   const { car, driver, brakes, blanking_pct, doubt } = entry(carFiles, id).scenario;
-  return { ...scenario, car, driver, brakes, blanking_pct, doubt, sides: {} } as unknown as Scenario;
+  const others = Object.entries(scenario.doubt).filter(([key]) => !/^(car|driver|brakes)\./.test(key));
+  return {
+    ...scenario,
+    ...{ car, driver, brakes, blanking_pct, sides: {} },
+    doubt: { ...Object.fromEntries(others), ...doubt },
+  } as unknown as Scenario;
 }
 
 /** The same stint on another circuit, driven by the model: a measured trace is left behind. */

@@ -1,7 +1,8 @@
 /** What no single field can tell: values that must agree with each other. */
 import * as v from 'valibot';
 import { brakeSchema } from './brake-schema.ts';
-import { isLeaf, layOver, misfit, valueAt } from './keys.ts';
+import { doubtProblems } from './doubt-rules.ts';
+import { isLeaf, layOver, misfit } from './keys.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
 import { vaneProblems } from './vane-rules.ts';
@@ -133,14 +134,4 @@ function traceProblems({ trace }: Scenario): Problem[] {
   const wrong = trace.speed_kmh.findIndex((speed) => !(speed >= 0 && speed <= 400));
   if (wrong >= 0) found.push(problem(`trace.speed_kmh.${wrong}`, trace.speed_kmh[wrong], '0 to 400'));
   return found;
-}
-
-function doubtProblems(scenario: Scenario): Problem[] {
-  return Object.entries(scenario.doubt).flatMap(([key, range]) => {
-    const likely = valueAt(scenario, key);
-    if (typeof likely !== 'number' || !isLeaf(key))
-      return [problem(`doubt.${key}`, key, 'the key of a number of the scenario')];
-    const ordered = range.low <= range.high;
-    return ordered ? [] : [problem(`doubt.${key}.low`, range.low, `at most high, ${range.high}`)];
-  });
 }

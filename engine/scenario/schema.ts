@@ -24,7 +24,7 @@ const factorSchema = v.looseObject({
   date: text('Date', 'When'),
 });
 
-/** How far a guess may be off: the value in the scenario is the likely one. */
+/** How far a guess may be off: the value in the scenario is the likely one, and nothing is outside low and high. */
 const doubtSchema = v.looseObject({
   low: v.number('a number'),
   high: v.number('a number'),

@@ -1,0 +1,59 @@
+/** The spread of the answer: the stint run with every unknown drawn at once, many times. */
+import type { Scenario } from '../scenario/schema.ts';
+import type { CompileOptions } from '../stint/compile.ts';
+import type { CornerResult, Verdict } from '../stint/result.ts';
+import type { CornerSpread, LapSpread, Sample, Spread } from './doubt.ts';
+import { latinHypercube, quantileTriangular } from './latin-hypercube.ts';
+import type { Search } from './look.ts';
+import { quantilesOf } from './quantiles.ts';
+import { cornerAt, summariesIf } from './summaries.ts';
+import { unknownsOf } from './unknowns.ts';
+
+/** Rests after every corner of every draw. The draws are the same for the same seed and the same number of unknowns. */
+export function* spread(
+  scenario: Scenario,
+  { draws, seed }: Sample,
+  options: CompileOptions = {},
+): Search<Spread> {
+  const unknowns = unknownsOf(scenario);
+  const likely = yield* summariesIf(scenario, [], options);
+  const drawn: CornerResult[][] = [];
+  for (const shares of latinHypercube(draws, unknowns.length, seed)) {
+    const values = unknowns.map((unknown, i) => [unknown, quantileTriangular(shares[i]!, unknown)] as const);
+    drawn.push(yield* summariesIf(scenario, values, options));
+  }
+  const corners = likely.map((corner) =>
+    cornerSpread(
+      corner,
+      drawn.map((results) => cornerAt(results, corner)),
+    ),
+  );
+  return { draws, seed, unknowns: unknowns.length, corners };
+}
+
+function cornerSpread({ axle, side, laps }: CornerResult, drawn: CornerResult[]): CornerSpread {
+  const count = { in: 0, hot: 0, cold: 0, both: 0, notJudged: 0 };
+  for (const { verdict } of drawn) count[countOf(verdict)] += 1;
+  return {
+    axle,
+    side,
+    count,
+    laps: laps.map((lap, i) => lapSpread(lap.lap, drawn, i)),
+    hottest_K: drawn.map(({ verdict }) => verdict.facePeak_K),
+    coldest_K: drawn.map(({ verdict }) => verdict.coldestStop_K),
+  };
+}
+
+const countOf = ({ status }: Verdict): keyof CornerSpread['count'] =>
+  status === 'not judged' ? 'notJudged' : status;
+
+function lapSpread(lap: number, drawn: CornerResult[], i: number): LapSpread {
+  const laps = drawn.map((corner) => corner.laps[i]!);
+  const cold = laps.flatMap(({ coldestStop_K }) => coldestStop_K ?? []);
+  return {
+    lap,
+    counted: laps.some((each) => each.in !== null),
+    facePeak_K: quantilesOf(laps.map(({ faceMax_K }) => faceMax_K)),
+    coldestStop_K: cold.length === 0 ? null : quantilesOf(cold),
+  };
+}

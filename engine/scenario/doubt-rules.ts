@@ -1,0 +1,25 @@
+/** What a scenario's doubts must agree with: a number that is there and the range it may have. */
+import { isLeaf, misfit, valueAt } from './keys.ts';
+import { problem, type Problem } from './problem.ts';
+import type { Scenario } from './schema.ts';
+
+/**
+ * One problem for each end that is wrong. That the value itself lies outside is none: whoever sets it beyond its range knows
+ * more than the range, which then reaches as far as the value. A doubt about what the scenario leaves empty, such as a duct
+ * that an axle does not have, sleeps.
+ */
+export function doubtProblems(scenario: Scenario): Problem[] {
+  return Object.entries(scenario.doubt).flatMap(([key, { low, high }]) => {
+    const likely = valueAt(scenario, key);
+    const isNumber = typeof likely === 'number' || likely === null || likely === undefined;
+    if (!isLeaf(key) || !isNumber)
+      return [problem(`doubt.${key}`, key, 'the key of a number of the scenario')];
+    const ends = { low, high };
+    const beyond = (['low', 'high'] as const).flatMap((end) => {
+      const expected = misfit(key, ends[end]);
+      return expected === null ? [] : [problem(`doubt.${key}.${end}`, ends[end], expected)];
+    });
+    if (beyond.length === 0 && low > high) return [problem(`doubt.${key}.low`, low, `at most high, ${high}`)];
+    return beyond;
+  });
+}
