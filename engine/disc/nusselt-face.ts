@@ -1,7 +1,26 @@
 /** Convection of a disc's faces: its own rotation, and the air that passes the wheel. */
+import type { ValidRange } from '../valid-range.ts';
 
 /** Rotational Reynolds number at which a disc's boundary layer turns turbulent; for a brake in disturbed air the low end. From memory: 2.0 to 2.4e5 in still air [-] */
 const TRANSITION_RE = 1.2e5;
+
+export const rotatingDiscRange: ValidRange = {
+  law: 'convection of the faces by their own rotation',
+  quantity: 'rotational Reynolds number of the disc',
+  unit: '',
+  low: 0,
+  high: 6e5,
+  source: 'Cobb & Saunders, Proc. R. Soc. A 236 (1956) 343, from memory',
+};
+
+export const passingAirRange: ValidRange = {
+  law: 'convection of the faces by the air that passes',
+  quantity: 'Reynolds number of that air on the diameter of the disc',
+  unit: '',
+  low: 1e4,
+  high: 2e6,
+  source: 'cars from walking pace to top speed; Limpert, SAE 751014 (1975), gives no bounds; from memory',
+};
 
 /**
  * Mean Nusselt number of a disc that rotates in still air, on its radius, laminar inside and turbulent outside.
@@ -30,7 +49,9 @@ export function nusseltRotatingDisc(Re: number): number {
  *
  * @remarks
  * Properties at film temperature. The two branches cross at Re = 94,000, so that the larger one is continuous.
- * The book changes branch at 2.4e5 with a jump of 1.26; here there is none.
+ * The book changes branch at 2.4e5 with a jump of 1.26; here there is none, and between the two the larger one is used, for the
+ * air behind a wheel is disturbed. The kink left at the crossing is kept: rounding it by a power mean would add 9 % (exponent 8) to 26 %
+ * (exponent 3) there, which no source supports, and the maps are sampled more coarsely than it could show.
  * Source: Limpert, Cooling Analysis of Disc Brake Rotors, SAE 751014 (1975), read in copies of its equations.
  *
  * @param Re - Reynolds number of the passing air on the disc's diameter [-]
