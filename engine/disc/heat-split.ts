@@ -24,7 +24,7 @@ const CONTACT_K = kelvin(400);
  * heatToDisc({
  *   disc: { material: 'grey iron', swept_m2: 0.124 },
  *   pad: { material: 'semi-metallic', area_m2: 0.0092, conductivity: 2.5 },
- * }) // => 0.9737
+ * }) // => 0.97407
  */
 export function heatToDisc({
   disc,

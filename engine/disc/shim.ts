@@ -23,7 +23,7 @@ const JOINT = 5000;
  *
  * @example
  * conductanceShimmed(3.2, 0, 0.0184) // => 3.2
- * conductanceShimmed(3.2, 1e-3, 0.0184) // => 2.0764
+ * conductanceShimmed(3.2, 1e-3, 0.0184) // => 2.0765
  */
 export function conductanceShimmed(piston_WpK: number, shim_m: number, plates_m2: number): number {
   if (shim_m === 0 || piston_WpK === 0) return piston_WpK;
