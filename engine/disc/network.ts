@@ -11,7 +11,7 @@
  */
 import { cheekGaps, cheekShares } from './cheek-mesh.ts';
 import type { CornerSpec } from './corner-spec.ts';
-import { enthalpyTable } from './enthalpy-table.ts';
+import { enthalpyTable, type EnthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
 import { conductanceShimmed } from './shim.ts';
 import { vanePassage } from './vane-passage.ts';
@@ -117,6 +117,8 @@ function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
 export interface JoinedTables {
   temperature_K: Float64Array;
   potential: Float64Array;
+  steepest_K: Float64Array;
+  steepestPotential: Float64Array;
   /** Start of each node's table. */
   offset: Int32Array;
   /** Entries per joule of each node [1/J] */
@@ -127,16 +129,17 @@ export function joinTables(network: Network): JoinedTables {
   const names = [...new Set(network.material)];
   const tables = names.map(enthalpyTable);
   const size = tables[0]!.temperature_K.length;
-  const temperature_K = new Float64Array(size * names.length);
-  const potential = new Float64Array(size * names.length);
-  tables.forEach((table, i) => {
-    temperature_K.set(table.temperature_K, i * size);
-    potential.set(table.potential, i * size);
-  });
+  const joined = (of: (table: EnthalpyTable) => Float64Array): Float64Array => {
+    const all = new Float64Array(size * names.length);
+    tables.forEach((table, i) => all.set(of(table), i * size));
+    return all;
+  };
   const index = network.material.map((name) => names.indexOf(name));
   return {
-    temperature_K,
-    potential,
+    temperature_K: joined((table) => table.temperature_K),
+    potential: joined((table) => table.potential),
+    steepest_K: joined((table) => table.steepest_K),
+    steepestPotential: joined((table) => table.steepestPotential),
     offset: Int32Array.from(index, (i) => i * size),
     entriesPerJoule: network.mass_kg.map((mass, node) => 1 / (mass * tables[index[node]!]!.step_Jpkg)),
   };

@@ -14,7 +14,7 @@ const { rim, bell, caliper, face, wall } = NODE;
 const SPRAY_SCALE_K = 80;
 
 const column = (size: number): Float64Array => new Float64Array(size);
-/** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
+/** Temperature [K] and conduction potential [W/m] of each node, and their steepest slopes per enthalpy within a step's reach. */
 export const T = column(NODES);
 const P = column(NODES);
 export const dT = column(NODES);
@@ -79,7 +79,7 @@ function between(values: Float64Array, a: number, b: number, w: number): number 
 
 /** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
 export function lookUp({ tables }: Stepper, H: Float64Array): void {
-  const { temperature_K, potential, offset, entriesPerJoule } = tables;
+  const { temperature_K, potential, steepest_K, steepestPotential, offset, entriesPerJoule } = tables;
   for (let i = 0; i < NODES; i++) {
     const perJoule = entriesPerJoule[i]!;
     const at = H[i]! * perJoule;
@@ -89,8 +89,8 @@ export function lookUp({ tables }: Stepper, H: Float64Array): void {
     const climb = potential[a + 1]! - potential[a]!;
     T[i] = temperature_K[a]! + (at - cell) * rise;
     P[i] = potential[a]! + (at - cell) * climb;
-    dT[i] = rise * perJoule;
-    dP[i] = climb * perJoule;
+    dT[i] = steepest_K[a]! * perJoule;
+    dP[i] = steepestPotential[a]! * perJoule;
   }
 }
 
