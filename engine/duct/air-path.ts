@@ -6,6 +6,13 @@ export interface Bend {
   readonly radiusRatio: number;
 }
 
+/** Where a hose is squeezed flat. */
+export interface HosePinch {
+  /** Minor axis of the squeezed hose over its diameter, above 0 and below 1. */
+  readonly flattened: number;
+  readonly length_m: number;
+}
+
 /** The passages of a vented disc. */
 export interface VanePath {
   /** Narrowest area of all passages together, at their inner radius. */
@@ -32,8 +39,8 @@ export interface AirPathGeometry {
   readonly friction: number;
   /** Shortening of the hose over its stretched length. */
   readonly compression: number;
-  /** Minor axis of the squeezed hose over its diameter; 1 is round. */
-  readonly flattened: number;
+  /** `null`: round from end to end. */
+  readonly pinch: HosePinch | null;
   readonly bends: readonly Bend[];
   readonly leakArea_m2: number;
   readonly leakLoss: number;

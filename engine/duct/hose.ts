@@ -1,10 +1,39 @@
-/** The flexible hose: not fully stretched, and squeezed flat where room is short. */
+/**
+ * The flexible hose: the friction of its wall, and what it grows by where the hose is not fully stretched.
+ *
+ * Why the friction factor is a number and not a law of speed: a wire helix is as rough as ε/D of 0.01 to 0.05, and from
+ * Re 3e4 to 3e5 Colebrook's factor there is 0.038 to 0.073 and moves by less than a tenth (tested): fully rough flow.
+ */
+
+import type { ValidRange } from '../valid-range.ts';
 
 /**
- * Growth of friction with compression. From memory, 10 to 20: measured factors are about 4 at a moderate compression
- * and up to 10 (Abushakra, Walker and Sherman, flexible duct of 150 to 250 mm); a rule of thumb has half of that [-]
+ * Growth of friction with compression. From memory, 10 to 20: measured pressure drops grow by about 4 at a moderate
+ * compression and up to 10 beyond (Abushakra, Walker and Sherman, Compression effects on pressure loss in flexible HVAC
+ * ducts, Lawrence Berkeley National Laboratory; 150, 200 and 250 mm), by more than 10 (Weaver and Culp, Texas A&M; up to
+ * 45 %), and by more than 4 above 4 % (Cantrill, Texas A&M, 2013; 300 to 400 mm). 12 gives 4 at 25 % and 6.4 at 45 % [-]
  */
 const COMPRESSION_SLOPE = 12;
+
+/** To be compared with the hose's compression, in percent. */
+export const compressionRange: ValidRange = {
+  law: 'friction of a compressed hose',
+  quantity: 'shortening of the hose',
+  unit: '%',
+  low: 0,
+  high: 45,
+  source: 'Weaver and Culp, Texas A&M: measured from stretched to 45 %, on hoses of 150 to 250 mm',
+};
+
+/** To be compared with the Reynolds number in the hose wherever the car is faster than 50 km/h. */
+export const hoseReynoldsRange: ValidRange = {
+  law: 'friction of a hose that does not depend on speed',
+  quantity: 'Reynolds number in the hose',
+  unit: '',
+  low: 1e4,
+  high: 1e6,
+  source: 'Colebrook 1939 at a roughness of 0.01 to 0.05; area changes: Idelchik, Re above 1e4',
+};
 
 /**
  * Friction factor of a wire-helix hose that is not fully stretched.
@@ -12,9 +41,9 @@ const COMPRESSION_SLOPE = 12;
  *     f = f₀ (1 + a c)
  *
  * @remarks
- * c is the share of its stretched length by which the hose is shortened, 0 to about 0.45.
+ * c is the share of its stretched length by which the hose is shortened, 0 to 0.45.
  * Source: linear form and slope from memory; that the factor grows so much is from Abushakra, Walker and Sherman,
- * Lawrence Berkeley National Laboratory. To be set by a measured flow.
+ * Lawrence Berkeley National Laboratory, and Weaver and Culp, Texas A&M, on larger hoses. To be set by a measured flow.
  *
  * @param stretched - Darcy friction factor of the hose pulled straight, 0.035 to 0.07 [-]
  * @param compression - shortening over stretched length, 0 to 0.45 [-]
@@ -30,26 +59,6 @@ export function frictionCompressedHose(
   slope: number = COMPRESSION_SLOPE,
 ): number {
   return stretched * (1 + slope * compression);
-}
-
-/**
- * Area, and hydraulic diameter, of a round hose pressed to a flat-sided section, as a share of the round one's.
- *
- *     A/A₀ = D_h/D = 2β − β²
- *
- * @remarks
- * A stadium of minor axis βD with the round hose's perimeter: the wall bends but does not stretch. Exact for it; an
- * ellipse of the same perimeter and height has up to 7 % less area at β = 0.5.
- * Source: geometry of the stadium.
- *
- * @param flattened - minor axis over round diameter, 0 to 1 [-]
- * @returns share of the round hose's area, and of its diameter [-]
- *
- * @example
- * shareFlattened(0.6) // => 0.84
- */
-export function shareFlattened(flattened: number): number {
-  return flattened * (2 - flattened);
 }
 
 /**

@@ -12,6 +12,7 @@ export interface PressureDrops {
   readonly areaChange_Pa: number;
   readonly friction_Pa: number;
   readonly bends_Pa: number;
+  readonly flattened_Pa: number;
   readonly exit_Pa: number;
   /** What is left behind the disc to drive vanes and leak. */
   readonly plenum_Pa: number;
@@ -43,8 +44,9 @@ export function pressureDrops(
   const areaChange_Pa = resistance.areaChange_pm4 * drop_Pa;
   const friction_Pa = resistance.friction_pm4 * drop_Pa;
   const bends_Pa = resistance.bends_pm4 * drop_Pa;
+  const flattened_Pa = resistance.flattened_pm4 * drop_Pa;
   const exit_Pa = resistance.exit_pm4 * drop_Pa;
-  const behindMouth_Pa = areaChange_Pa + friction_Pa + bends_Pa + exit_Pa;
+  const behindMouth_Pa = areaChange_Pa + friction_Pa + bends_Pa + flattened_Pa + exit_Pa;
   return {
     ram_Pa,
     recovery_Pa: (1 - geometry.recovery) * ram_Pa,
@@ -52,6 +54,7 @@ export function pressureDrops(
     areaChange_Pa,
     friction_Pa,
     bends_Pa,
+    flattened_Pa,
     exit_Pa,
     plenum_Pa: flows.plenum_Pa,
   };

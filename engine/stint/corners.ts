@@ -2,12 +2,14 @@
 import type { CornerSpec } from '../disc/corner-spec.ts';
 import { materials } from '../disc/materials.ts';
 import { CURVED_STRETCH, vanePassage } from '../disc/vane-passage.ts';
-import type { AirPathGeometry } from '../duct/air-path.ts';
+import type { AirPathGeometry, HosePinch } from '../duct/air-path.ts';
 import { areaLeak, LOSS_SHARP_GAP } from '../duct/leak.ts';
 import { layOver } from '../scenario/keys.ts';
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import { radians } from '../units.ts';
 import type { Axle } from './result.ts';
+
+type Duct = NonNullable<Brake['duct']>;
 
 export interface Corner {
   axle: Axle;
@@ -128,6 +130,12 @@ const NO_DUCT = {
   friction: 0.05,
 };
 
+/** Where the hose is flatter than it is round. */
+function pinchOf({ clearance_mm, clearance_length_m, hose_mm }: Duct): HosePinch | null {
+  if (clearance_mm === null || clearance_mm >= hose_mm) return null;
+  return { flattened: clearance_mm / hose_mm, length_m: clearance_length_m };
+}
+
 /** The brake's way of the air, from the mouth to the wheel. */
 export function airPathOf(brake: Brake, spec: CornerSpec): AirPathGeometry {
   const { duct, disc, wheel } = brake;
@@ -146,7 +154,7 @@ export function airPathOf(brake: Brake, spec: CornerSpec): AirPathGeometry {
     wheelhouseCp: wheel.exit_cp,
     vanes: passage && { ...shape, flowArea_m2: passage.entryArea_m2 },
   };
-  if (!duct) return { ...NO_DUCT, compression: 0, flattened: 1, bends: [], ...around };
+  if (!duct) return { ...NO_DUCT, compression: 0, pinch: null, bends: [], ...around };
   return {
     mouthArea_m2: duct.mouth_width_mm * duct.mouth_height_mm * 1e-6,
     recovery: duct.recovery,
@@ -155,7 +163,7 @@ export function airPathOf(brake: Brake, spec: CornerSpec): AirPathGeometry {
     hoseLength_m: duct.hose_length_m,
     friction: duct.hose_friction,
     compression: duct.hose_compression_pct / 100,
-    flattened: duct.clearance_mm === null ? 1 : Math.min(1, duct.clearance_mm / duct.hose_mm),
+    pinch: pinchOf(duct),
     bends: duct.bends.map((bend) => ({ angle_rad: radians(bend.angle_deg), radiusRatio: bend.radius_ratio })),
     ...around,
   };

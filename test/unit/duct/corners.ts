@@ -21,7 +21,7 @@ export const heavyFront: AirPathGeometry = {
   hoseLength_m: 1.5,
   friction: 0.06,
   compression: 0,
-  flattened: 1,
+  pinch: null,
   bends,
   leakArea_m2: 0.001,
   leakLoss: 2.7,

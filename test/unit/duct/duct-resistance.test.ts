@@ -27,10 +27,28 @@ describe('the resistance of a duct', () => {
     expect(large * hose_m2 ** 2).toBeCloseTo(0.2973, 4);
   });
 
-  it('grows by friction in a flattened hose as its area and hydraulic diameter shrink', () => {
-    const round = ductResistance(oneHose).friction_pm4;
+  it('of a flattened part is that part’s friction, and an area change into and out of it', () => {
+    const parts = ductResistance({ ...oneHose, pinch: { flattened: 0.6, length_m: 0.5 } });
+    const round = ductResistance(oneHose);
     // Stadium of constant perimeter: area and hydraulic diameter both 0.84 of the round hose's at 0.6.
-    expect(ductResistance({ ...oneHose, flattened: 0.6 }).friction_pm4 / round).toBeCloseTo(1.687, 3);
+    const flat_m2 = 0.84 * hose_m2;
+    const inAndOut = 0.5 * 0.16 ** 0.75 + 0.16 ** 2;
+    expect(parts.flattened_pm4 * flat_m2 ** 2).toBeCloseTo((0.06 * 0.5) / (0.84 * 0.076) + inAndOut, 10);
+    expect(parts.friction_pm4 / round.friction_pm4).toBeCloseTo(1 - 0.5 / 1.5, 10);
+    expect({ ...parts, friction_pm4: 0, flattened_pm4: 0 }).toEqual({ ...round, friction_pm4: 0 });
+  });
+
+  it('of a part that is hardly flattened is that of the round hose', () => {
+    const whole = (geometry: object): number => ductLossFreeArea({ ...oneHose, ...geometry }, 1);
+    const hardly = whole({ pinch: { flattened: 0.999, length_m: 0.4 } });
+    expect(hardly / whole({})).toBeCloseTo(1, 4);
+  });
+
+  it('counts no more flattened length than there is hose', () => {
+    const pinched = (length_m: number) => ductResistance({ ...oneHose, pinch: { flattened: 0.5, length_m } });
+    expect(pinched(5)).toEqual(pinched(1.5));
+    expect(pinched(1.5).friction_pm4).toBe(0);
+    expect(pinched(1.5).flattened_pm4).toBeGreaterThan(3 * pinched(0.2).flattened_pm4);
   });
 
   it('leaves no opening where there is no mouth or it is shut', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { signedRoot } from '../../../engine/duct/flow-law.ts';
 import { frictionChurchill, frictionColebrook } from '../../../engine/duct/friction.ts';
-import { frictionCompressedHose, shareFlattened } from '../../../engine/duct/hose.ts';
+import { flattenedRange, lossFlattened, shareFlattened } from '../../../engine/duct/flattened.ts';
+import { compressionRange, frictionCompressedHose, hoseReynoldsRange } from '../../../engine/duct/hose.ts';
 import { areaLeak, LOSS_SHARP_GAP } from '../../../engine/duct/leak.ts';
 import { lossContraction, lossExpansion } from '../../../engine/duct/loss-area-change.ts';
 import { conductanceBlankedMouth, lossBlankedMouth } from '../../../engine/duct/loss-mouth.ts';
@@ -39,6 +40,31 @@ describe('hose and leak', () => {
   it('a shortening by 15 to 20 % makes two and a half to four times the friction with slopes of 10 to 15', () => {
     expect(frictionCompressedHose(1, 0.15, 10)).toBeCloseTo(2.5);
     expect(frictionCompressedHose(1, 0.2, 15)).toBeCloseTo(4);
+  });
+
+  // Pressure drops grow about fourfold at a moderate compression and nearly tenfold beyond (Abushakra et al., Weaver and Culp).
+  it('within its range grows by no more than was measured', () => {
+    expect(frictionCompressedHose(1, 0.25)).toBeCloseTo(4, 10);
+    const most = frictionCompressedHose(1, compressionRange.high / 100);
+    expect(most).toBeGreaterThan(4);
+    expect(most).toBeLessThan(10);
+  });
+
+  it('are rough enough that the friction factor hardly follows speed', () => {
+    for (const roughness of [0.01, 0.03, 0.05]) {
+      const factors = [hoseReynoldsRange.low * 3, 1e5, 3e5].map((Re) => frictionColebrook(Re, roughness));
+      expect(Math.max(...factors) / Math.min(...factors)).toBeLessThan(1.1);
+      expect(factors[1]).toBeGreaterThan(0.035);
+      expect(factors[1]).toBeLessThan(0.075);
+      expect(frictionChurchill(1e5, roughness) / factors[1]!).toBeCloseTo(1, 1);
+    }
+  });
+
+  it('flattened costs more the flatter it is, steeply below half', () => {
+    const losses = [1, 0.8, 0.6, 0.5, 0.4, flattenedRange.low].map((flat) => lossFlattened(flat, 0.06, 2.6));
+    losses.slice(1).forEach((loss, i) => expect(loss).toBeGreaterThan(losses[i]!));
+    expect(losses[0]).toBeCloseTo(0.06 * 2.6, 10);
+    expect(losses[5]! / losses[3]!).toBeGreaterThan(3);
   });
 
   it('a gap leaks like a free jet of 0.61 of its area', () => {

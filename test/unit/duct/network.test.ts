@@ -59,7 +59,7 @@ describe('the air path of a corner', () => {
     expect(flow({}, { density_kgpm3: 0.95 })).toBeCloseTo((clear * 0.95) / 1.184, 8);
     expect(flow({}, { qRatio: 0.75 })).toBeLessThan(clear);
     expect(flow({ compression: 0.15 }, {})).toBeLessThan(clear);
-    expect(flow({ flattened: 0.6 }, {})).toBeLessThan(clear);
+    expect(flow({ pinch: { flattened: 0.6, length_m: 0.5 } }, {})).toBeLessThan(clear);
     expect(flow({ bends: [...heavyFront.bends, ...heavyFront.bends] }, {})).toBeLessThan(clear);
   });
 

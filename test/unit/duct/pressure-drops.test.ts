@@ -9,6 +9,16 @@ function dropsAt(openFraction: number) {
 }
 
 describe('pressure drops along the duct', () => {
+  it('are larger in a short flattened part than in as much round hose', () => {
+    const state = rolling(180);
+    const pinched = { ...heavyFront, pinch: { flattened: 0.4, length_m: 0.2 } };
+    const drops = pressureDrops(pinched, state, solveAirPath(pinched, state));
+    expect(drops.flattened_Pa).toBeGreaterThan(3 * (0.2 / 1.1) * drops.friction_Pa);
+    expect(dropsAt(1).flattened_Pa).toBe(0);
+    const { ram_Pa, ...parts } = drops;
+    expect(Object.values(parts).reduce((sum, part) => sum + part, 0)).toBeCloseTo(ram_Pa, 8);
+  });
+
   it('add up to the ram pressure', () => {
     for (const open of [1, 0.4, 0]) {
       const { ram_Pa, ...parts } = dropsAt(open);
