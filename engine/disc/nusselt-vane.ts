@@ -1,7 +1,7 @@
 /** Convection inside the short passages between the vanes. */
 import type { ValidRange } from '../valid-range.ts';
 
-/** Below the lowest measured Re the laminar law, which has no lower end, takes over. */
+/** To be compared with the Reynolds number of the passages while air is driven through them. */
 export const passageRange: ValidRange = {
   law: 'convection inside the vanes',
   quantity: 'Reynolds number of the passages',
@@ -98,8 +98,8 @@ const GIVES_WAY = 6;
  *
  * @remarks
  * The enhancement E is what roughness and turn give over a smooth tube at Re 10⁴, where Nu is E Nu_smooth within 1 %
- * for E above 0.8; times `enhancementRotation` where the passage turns. One E of 1.9 and the rotation of an undriven
- * rotor give what was measured on one.
+ * (2 % for E of 0.8); times `enhancementRotation` where the passage turns. E 1.9 with the rotation of an undriven rotor
+ * gives what was measured on one.
  * A rough wall has (f_rough/f_smooth)^n times the heat transfer of a smooth one; f_rough is constant and f_smooth falls
  * as Re^−0.25, so that h grows as Re^0.96. The flow is tripped where it separates at the entry, so the law holds below
  * Re 2300, down to where a laminar flow gives more. Both are measured: the coefficient of an undriven rotor is linear

@@ -88,7 +88,7 @@ function coefficients(
  * @returns Reynolds number [-]
  *
  * @example
- * reynoldsFlow({ kgps: 0.1, area_m2: 0.01, film_K: 300 }, 0.014) // => 7583
+ * reynoldsFlow({ kgps: 0.1, area_m2: 0.01, film_K: 300 }, 0.014) // => 7584.0
  */
 export function reynoldsFlow(
   flow: { kgps: number; area_m2: number; film_K: number },
