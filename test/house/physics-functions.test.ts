@@ -3,7 +3,7 @@ import { examplesOf } from '../support/examples.ts';
 import { exportedFunctions, type ExportedFunction } from '../support/functions.ts';
 import { filesUnder, isSource } from '../support/tree.ts';
 
-const folders = ['air', 'duct', 'disc', 'car', 'circuit'].map((name) => `engine/${name}`);
+const folders = ['air', 'duct', 'disc', 'car', 'circuit', 'evidence'].map((name) => `engine/${name}`);
 const exported = folders.flatMap(filesUnder).filter(isSource).flatMap(exportedFunctions);
 const physics = exported.filter(({ returns }) => returns === 'number');
 

@@ -27,5 +27,5 @@ function stop({
   const run = { layout: straight(600), car, driver: perfectDriver, air };
   const profile = speedProfile({ ...run, entry_mps: from, speedCap_mps: from, exit_mps: to });
   const { distance_m, time_s } = brakingFrom(profile, from);
-  return { distance: distance_m, time: time_s };
+  return { distance: distance_m, time: time_s, hardDistance: distance_m, hardTime: time_s };
 }

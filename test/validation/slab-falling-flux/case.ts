@@ -24,5 +24,5 @@ export const compute: Compute = (rows) =>
     });
     const { face_K, wall_K } = drivenSlab(slabAt(slab, ROOM_K), lap, stillMap());
     const surface = (face_K.at(-1)! - ROOM_K) / scale_K;
-    return { early: surface, peak: surface, surface, back: (wall_K.at(-1)! - ROOM_K) / scale_K };
+    return { early: surface, surface, back: (wall_K.at(-1)! - ROOM_K) / scale_K };
   });

@@ -1,0 +1,1 @@
+export { compute } from '../flat-plate/case.ts';
