@@ -1,15 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerSpec } from '../../../engine/disc/corner-spec.ts';
+import { bellConductance, caliperConductance } from '../../../engine/disc/body-convection.ts';
 import {
-  bellConductance,
-  caliperConductance,
   faceCoefficients,
   faceConductance,
   rimConductance,
-  shareThroughWheel,
   stillRange,
-  type OutsideAir,
 } from '../../../engine/disc/face-convection.ts';
+import { shareThroughWheel, type OutsideAir } from '../../../engine/disc/outside-air.ts';
 import { nusseltPassingAir, nusseltRotatingDisc } from '../../../engine/disc/nusselt-face.ts';
 import { nusseltPlate } from '../../../engine/disc/nusselt-plate.ts';
 import { defaultScenario, withCar } from '../../../engine/scenario/library.ts';
