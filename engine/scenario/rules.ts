@@ -40,7 +40,7 @@ function sideProblems({ brakes, sides }: Scenario): Problem[] {
   });
 }
 
-function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {
+function brakeProblems(key: string, { disc, pad, fluid, window }: Brake): Problem[] {
   const found: Problem[] = [];
   if (disc.inner_mm >= disc.outer_mm)
     found.push(problem(`${key}.disc.inner_mm`, disc.inner_mm, `less than outer_mm, ${disc.outer_mm}`));
@@ -60,6 +60,7 @@ function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {
     found.push(
       problem(`${key}.window.bite_C`, window.bite_C, `less than face_peak_C, ${window.face_peak_C}`),
     );
+  found.push(...frictionProblems(`${key}.pad.friction`, pad.friction));
   if (fluid.wet_boiling_C > fluid.dry_boiling_C) {
     found.push(
       problem(
@@ -70,6 +71,15 @@ function brakeProblems(key: string, { disc, fluid, window }: Brake): Problem[] {
     );
   }
   return found;
+}
+
+/** Friction is read between its points, so these go up in temperature; the first that does not is told. */
+function frictionProblems(key: string, friction: Brake['pad']['friction']): Problem[] {
+  const wrong = friction.findIndex((point, i) => i > 0 && point.face_C <= friction[i - 1]!.face_C);
+  if (wrong < 0) return [];
+  const before = friction[wrong - 1]!.face_C;
+  const { face_C } = friction[wrong]!;
+  return [problem(`${key}.${wrong}.face_C`, face_C, `more than that of the point before it, ${before}`)];
 }
 
 function gapProblems(

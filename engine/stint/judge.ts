@@ -43,10 +43,16 @@ export function isTooCold(lap: LapFacts, window: WindowLimits, coldStarts: ColdS
   return coldStarts.length > 1 || !excused;
 }
 
+/** The laps that count; all where none does. */
+export function countedOf(laps: LapSummary[]): LapSummary[] {
+  const counted = laps.filter((lap) => lap.in !== null);
+  return counted.length > 0 ? counted : laps;
+}
+
 /** The verdict over the counted laps: in or out, which way first, and the margins. */
 export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: number): Verdict {
   const counted = laps.filter((lap) => lap.in !== null);
-  const judged = counted.length > 0 ? counted : laps;
+  const judged = countedOf(laps);
   const hot = extreme(judged, (lap) => [
     { limit: 'face peak', margin: window.facePeak_K - lap.faceMax_K, place: lap.facePeakPlace },
     { limit: 'bulk', margin: window.bulk_K - lap.bulkMax_K, place: lap.facePeakPlace },

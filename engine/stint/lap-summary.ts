@@ -4,14 +4,19 @@ import type { Brake } from '../scenario/schema.ts';
 import { mpsFromKmh } from '../units.ts';
 import type { StintModel } from './compile.ts';
 import { isTooCold, isTooHot, type ColdStart, type LapFacts } from './judge.ts';
+import { peakIn, secondsAbove, type Stretch } from './measures.ts';
 import type { LapPassage, Passage } from './passages.ts';
+import { stopPedal, type Friction } from './pedal.ts';
 import type { Axle, Clock, LapSummary, Stop, WindowLimits } from './result.ts';
 
 export interface Watched {
   model: StintModel;
   trace: CornerColumns;
+  /** Rubbed face over vane wall [K] */
+  overCore_K: Float64Array;
   clock: Clock;
   window: WindowLimits;
+  friction: Friction;
   axle: Axle;
 }
 
@@ -44,30 +49,42 @@ function topSpeed(passages: Passage[]): number {
 }
 
 function stopsOf(
-  { trace, clock }: Watched,
+  { trace, overCore_K, clock, friction }: Watched,
   { plan, lap }: LapPassage,
   at: { first: number; top_mps: number; brake: Brake },
 ): Stop[] {
+  const { face_K } = trace;
+  const { time_s } = clock;
   const { hard_stop_from_kmh, hard_stop_energy } = at.brake.window;
   return plan.stops.map((stop) => {
     const from = at.first + stop.fromStep;
     const to = at.first + stop.toStep;
+    const peakFace_K = peakIn({ column: face_K, time_s, from, to });
+    const face = { start_K: face_K[from]!, least_K: least(face_K, from, to), most_K: peakFace_K };
     const taken = (stop.from_mps ** 2 - stop.to_mps ** 2) / at.top_mps ** 2;
     return {
       lap,
       place: stop.place,
       distance_m: stop.from_m,
-      start_s: clock.time_s[from]!,
-      end_s: clock.time_s[to]!,
+      start_s: time_s[from]!,
+      end_s: time_s[to]!,
       hard: stop.from_mps > mpsFromKmh(hard_stop_from_kmh) && taken >= hard_stop_energy,
-      startFace_K: trace.face_K[from]!,
-      peakFace_K: peakBetween(trace.face_K, clock.time_s, from, to),
+      startFace_K: face.start_K,
+      peakFace_K,
+      largestDifference_K: peakIn({ column: overCore_K, time_s, from, to }),
+      pedal: stopPedal(friction, face),
     };
   });
 }
 
+function least(column: Float64Array, from: number, to: number): number {
+  let low = column[from]!;
+  for (let i = from + 1; i <= to; i++) low = Math.min(low, column[i]!);
+  return low;
+}
+
 function lapSummary(watched: Watched, passage: LapPassage, first: number, stops: Stop[]): LapSummary {
-  const { trace, clock, window, axle } = watched;
+  const { trace, overCore_K, clock, window, axle } = watched;
   const { plan, lap, kind } = passage;
   const last = first + plan.steps;
   const hard = stops.filter((stop) => stop.hard);
@@ -77,29 +94,23 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
   );
   const span = { faceMin: Infinity, bulkMax: -Infinity, highest: first };
   let faceTime = 0,
-    bulkTime = 0,
-    above = 0;
+    bulkTime = 0;
   for (let i = first + 1; i <= last; i++) {
     const dt = clock.time_s[i]! - clock.time_s[i - 1]!;
     const face = trace.face_K[i]!;
     faceTime += (dt * (face + trace.face_K[i - 1]!)) / 2;
     bulkTime += (dt * (trace.cheek_K[i]! + trace.cheek_K[i - 1]!)) / 2;
-    above += dt * shareAbove(trace.face_K[i - 1]!, face, window.facePeak_K);
     span.faceMin = Math.min(span.faceMin, face);
     span.bulkMax = Math.max(span.bulkMax, trace.cheek_K[i]!);
     if (face > trace.face_K[span.highest]!) span.highest = i;
   }
+  const face: Stretch = { column: trace.face_K, time_s: clock.time_s, from: first, to: last };
   const facts: LapFacts = {
     lap,
     kind,
     faceMin_K: span.faceMin,
     faceMean_K: faceTime / plan.duration_s,
-    faceMax_K: peakBetween(
-      trace.face_K,
-      clock.time_s,
-      Math.max(first, span.highest - 1),
-      Math.min(last, span.highest + 1),
-    ),
+    faceMax_K: peakIn(face),
     facePeakPlace: hottestPlace(stops, plan.place(clock.distance_m[span.highest]!)),
     bulkMax_K: span.bulkMax,
     bulkMean_K: bulkTime / plan.duration_s,
@@ -107,7 +118,10 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     coldestStopPlace: coldest?.place ?? null,
     hardStops: hard.length,
     belowBite: hard.filter((stop) => stop.startFace_K < window.bite_K).length,
-    aboveFacePeak_s: above,
+    belowBite_s: plan.stops.reduce((sum, stop) => sum + secondsBelow(face, stop, window.bite_K), 0),
+    aboveFacePeak_s: secondsAbove(face, window.facePeak_K),
+    aboveBulk_s: secondsAbove({ ...face, column: trace.cheek_K }, window.bulk_K),
+    largestDifference_K: peakIn({ ...face, column: overCore_K }),
   };
   const tooHot = isTooHot(facts, window);
   const tooCold = isTooCold(facts, window, coldStarts(watched, hard));
@@ -138,22 +152,8 @@ function coldStarts({ trace, clock, window }: Watched, hard: Stop[]): ColdStart[
     });
 }
 
-/** Share of a step spent above a limit, the temperature running straight from one end to the other [-] */
-function shareAbove(from: number, to: number, limit: number): number {
-  if (from <= limit && to <= limit) return 0;
-  if (from > limit && to > limit) return 1;
-  return (Math.max(from, to) - limit) / Math.abs(to - from);
-}
-
-/** Highest value between two samples: where it lies inside, the top of a parabola through three samples. */
-function peakBetween(column: Float64Array, time_s: Float64Array, from: number, to: number): number {
-  let top = from;
-  for (let i = from; i <= to; i++) if (column[i]! > column[top]!) top = i;
-  const [a, b, c] = [column[top - 1], column[top]!, column[top + 1]];
-  if (a === undefined || c === undefined || top === from || top === to) return b;
-  const [h1, h2] = [time_s[top]! - time_s[top - 1]!, time_s[top + 1]! - time_s[top]!];
-  const curve = ((c - b) / h2 - (b - a) / h1) / (h1 + h2);
-  if (curve >= 0) return b;
-  const slopeAt = (b - a) / h1 + curve * h1;
-  return b - slopeAt ** 2 / (4 * curve);
+/** Time of a braking phase with the column under a limit [s] */
+function secondsBelow(lap: Stretch, stop: { fromStep: number; toStep: number }, limit: number): number {
+  const [from, to] = [lap.from + stop.fromStep, lap.from + stop.toStep];
+  return lap.time_s[to]! - lap.time_s[from]! - secondsAbove({ ...lap, from, to }, limit);
 }

@@ -2,7 +2,9 @@
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
 import { blankingAt } from './corners.ts';
+import { labelDoubts } from './fluid-margin.ts';
 import { legsOf } from './legs.ts';
+import { beyondFriction } from './pedal.ts';
 import { FAULT_K } from './pulls.ts';
 import type { CornerResult, Notice, Pull } from './result.ts';
 import { slowTrace } from './slow-trace.ts';
@@ -40,14 +42,16 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
         `the caliper reaches ${round(corner.caliperPeak_K)} °C, above its caution of ${brake.caliper.caution_C} °C`,
       );
     }
-    const margin_K = kelvin(brake.fluid.wet_boiling_C) - corner.fluidPeak_K;
-    if (margin_K < 40) {
-      const act = margin_K < 20 ? 'do not run like this' : 'act';
+    if (corner.fluidCall === 'act' || corner.fluidCall === 'do not run') {
+      const act = corner.fluidCall === 'act' ? 'act' : 'do not run like this';
       say(
         'fluid',
-        `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(margin_K)} K from its wet boiling point: ${act}`,
+        `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(corner.fluidMargin_K)} K from its wet boiling point: ${act}`,
       );
     }
+    for (const doubt of labelDoubts(brake)) say('fluid label', doubt);
+    const unknown = beyondFriction(corner, brake);
+    if (unknown) say('friction', unknown);
     const most_pct = mostBlanked(model, corner);
     if (!brake.duct && most_pct > 0) {
       say('no duct', 'there is no duct to blank; its blanking changes nothing');

@@ -84,6 +84,16 @@ export interface Stop {
   hard: boolean;
   startFace_K: number;
   peakFace_K: number;
+  /** Rubbed face over vane wall, or over the mid-plane of a solid disc [K] */
+  largestDifference_K: number;
+  pedal: StopPedal;
+}
+
+/** Pedal effort over that with the face in the middle of its window, for the same deceleration [-] */
+export interface StopPedal {
+  start: number;
+  lowest: number;
+  highest: number;
 }
 
 export interface LapSummary {
@@ -101,7 +111,12 @@ export interface LapSummary {
   coldestStopPlace: string | null;
   hardStops: number;
   belowBite: number;
+  /** Braking, hard or not, with the face under bite. */
+  belowBite_s: number;
   aboveFacePeak_s: number;
+  aboveBulk_s: number;
+  /** Rubbed face over vane wall, or over the mid-plane of a solid disc [K] */
+  largestDifference_K: number;
   /** Past a hot or a cold limit by more than the window forgives, whether the lap counts or not. */
   tooHot: boolean;
   tooCold: boolean;
@@ -147,6 +162,37 @@ export interface Ledger {
   conducted: number;
   residual: number;
 }
+
+/** What wears a disc beyond its temperatures, as `damage.ts` defines it. */
+export interface Damage {
+  /** Of the whole stint: rubbed face over vane wall, or over the mid-plane of a solid disc, and where [K] */
+  largestDifference_K: number;
+  place: string;
+  lap: number;
+  /** Braking phases of the whole stint whose difference is above 200 K, of how many [-] */
+  stopsAbove200: number;
+  stops: number;
+  /** Over the laps that count, or over all where none does. */
+  aboveFacePeak_s: number;
+  /** Braking with the face under bite. */
+  belowBite_s: number;
+  aboveBulk_s: number;
+}
+
+/** Extremes of the pedal effort in the hard stops of the laps that count (of all where none does): 1.18 is 18 % heavier [-] */
+export interface PedalRange {
+  /** Face in the middle between bite and face peak, where the effort is 1. */
+  middle_K: number;
+  highest: number;
+  place: string;
+  lap: number;
+  lowest: number;
+  lowestPlace: string;
+  lowestLap: number;
+}
+
+/** What the fluid's margin to its wet boiling point calls for in practice. */
+export type FluidCall = 'comfortable' | 'nothing' | 'act' | 'do not run';
 
 /** The air of one corner in clear air at one speed. */
 export interface AirRow {
@@ -248,6 +294,14 @@ export interface CornerResult {
   caliperPeak_K: number;
   fluidPeak_K: number;
   fluidPeakAt_s: number;
+  /** From the fluid's peak, standing included, to its own wet boiling point; negative is over [K] */
+  fluidMargin_K: number;
+  /** The same to the lowest wet boiling point of its class; null where it has none [K] */
+  fluidClassMargin_K: number | null;
+  fluidCall: FluidCall;
+  damage: Damage;
+  /** null where no lap that counts has a hard stop. */
+  pedal: PedalRange | null;
   /** Highest of the wheelhouse's air, driving or standing. */
   wheelhousePeak_K: number;
   ledger_J: Ledger;

@@ -3,6 +3,8 @@ import type { CornerColumns } from '../disc/columns.ts';
 import { driveLap, record } from '../disc/kernel.ts';
 import { createStepper, nodeTemperatures, storedHeat, BOOK, type Stepper } from '../disc/stepper.ts';
 import { outlineOf } from '../circuit/outline.ts';
+import { damageOf, faceOverCore } from './damage.ts';
+import { fluidMargins } from './fluid-margin.ts';
 import { judge, windowOf } from './judge.ts';
 import { lapsOf, phasesOf } from './timeline.ts';
 import { summariseLaps, type Watched } from './lap-summary.ts';
@@ -10,6 +12,7 @@ import type { CornerModel, StintModel } from './compile.ts';
 import { airRows } from './air-rows.ts';
 import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
+import { frictionOf, pedalOf } from './pedal.ts';
 import { pullsOf } from './pulls.ts';
 import { restartsOf } from './restarts.ts';
 import type { LapPassage } from './passages.ts';
@@ -65,26 +68,32 @@ export function runCorner(
     driveLap(stepper, steps, share, corner.maps[passage.leg]!, trace, sample);
     sample += passage.plan.steps;
   }
-  const watched: Watched = { model, trace, clock, window: windowOf(brake), axle };
+  const window = windowOf(brake);
+  const friction = frictionOf(brake, window);
+  const watched: Watched = { model, trace, overCore_K: faceOverCore(trace), clock, window, friction, axle };
   const { laps, stops } = summariseLaps(watched, brake);
+  const fluidPeak_K = highest(trace.fluid_K);
   return {
     axle,
     side,
-    window: windowOf(brake),
+    window,
     columns: wanted === 'columns' ? trace : null,
     laps,
     stops,
-    restarts: restartsOf(model.passages, stops, windowOf(brake)),
+    restarts: restartsOf(model.passages, stops, window),
     ...soaksOf(model.passages, trace, clock.time_s, brake),
-    verdict: judge(laps, windowOf(brake), brake.window.from_lap),
+    verdict: judge(laps, window, brake.window.from_lap),
     facePeak_K: Math.max(...laps.map((lap) => lap.faceMax_K), trace.face_K[0]!),
     bulkPeak_K: highest(trace.cheek_K),
     vanePeak_K: highest(trace.wall_K),
     padPeak_K: highest(trace.pad_K),
     caliperPeak_K: highest(trace.caliper_K),
-    fluidPeak_K: highest(trace.fluid_K),
+    fluidPeak_K,
     wheelhousePeak_K: highest(trace.wheelhouse_K),
-    fluidPeakAt_s: clock.time_s[trace.fluid_K.indexOf(highest(trace.fluid_K))] ?? 0,
+    fluidPeakAt_s: clock.time_s[trace.fluid_K.indexOf(fluidPeak_K)] ?? 0,
+    ...fluidMargins(brake, fluidPeak_K),
+    damage: damageOf(laps, stops),
+    pedal: pedalOf(laps, stops, friction),
     ledger_J: ledgerOf(stepper, start_J),
     air: airRows(corner.corner, model.scenario),
   };

@@ -153,6 +153,28 @@ function corner(
     caliperPeak_K: 420,
     fluidPeak_K: 390,
     fluidPeakAt_s: (clock.time_s.at(-1) ?? 0) - 60,
+    fluidMargin_K: 63,
+    fluidClassMargin_K: 63,
+    fluidCall: 'comfortable',
+    damage: {
+      largestDifference_K: 150,
+      place: 'turn 1',
+      lap: 5,
+      stopsAbove200: 0,
+      stops: stops.length,
+      aboveFacePeak_s: 4.2,
+      belowBite_s: 0,
+      aboveBulk_s: 0,
+    },
+    pedal: {
+      middle_K: (limits.bite_K + limits.facePeak_K) / 2,
+      highest: 1.06,
+      place: 'turn 1',
+      lap: 5,
+      lowest: 0.98,
+      lowestPlace: 'turn 1',
+      lowestLap: 5,
+    },
     wheelhousePeak_K: AMBIENT_K + 8,
     ledger_J: {
       brakeHeat: 40e6,
@@ -226,6 +248,8 @@ function stopsOf(lap: Lap, clock: Clock, columns: CornerColumns): Stop[] {
       hard: entry > 60 && lap.kind !== 'safety',
       startFace_K: columns.face_K[from] ?? 0,
       peakFace_K: Math.max(...columns.face_K.subarray(from, to + 3)),
+      largestDifference_K: 150,
+      pedal: { start: 1.03, lowest: 0.98, highest: 1.06 },
     };
   });
 }
@@ -258,7 +282,10 @@ function summaryOf(
     belowBite: hard.filter((stop) => stop.startFace_K < limits.bite_K).length,
     tooHot: false,
     tooCold: false,
+    belowBite_s: 0,
     aboveFacePeak_s: face.filter((value) => value > limits.facePeak_K).length * 0.24,
+    aboveBulk_s: 0,
+    largestDifference_K: 150,
     in: lap.counted
       ? faceMax_K <= limits.facePeak_K && (coldest?.startFace_K ?? Infinity) >= limits.bite_K
       : null,

@@ -16,7 +16,10 @@ const facts: LapFacts = {
   coldestStopPlace: 'turn 1',
   hardStops: 4,
   belowBite: 0,
+  belowBite_s: 0,
   aboveFacePeak_s: 0,
+  aboveBulk_s: 0,
+  largestDifference_K: 160,
 };
 const lap = (changes: Partial<LapSummary>): LapSummary => ({
   ...facts,

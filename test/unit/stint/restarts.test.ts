@@ -20,6 +20,8 @@ const stop = (lap: number, startFace_K: number, hard = true): Stop => ({
   hard,
   startFace_K,
   peakFace_K: startFace_K + 100,
+  largestDifference_K: 150,
+  pedal: { start: 1, lowest: 1, highest: 1 },
 });
 const first = (stops: Stop[], ...kinds: (LapKind | 'stand')[]) =>
   restartsOf(stint(...kinds), stops, window)[0]!;
