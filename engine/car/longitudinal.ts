@@ -1,5 +1,5 @@
 /** The forces along a car's path, and what its tyres allow. Forces act backwards when positive. */
-import { shareBesideWake } from '../air/wake.ts';
+import { shareBesideWake } from '../air/tow.ts';
 import { GRAVITY_MPS2 } from '../units.ts';
 import type { AirState } from './types.ts';
 

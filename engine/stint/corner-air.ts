@@ -1,5 +1,6 @@
 /** The conductance map of a corner in one leg of the stint: its duct, its tape, the day and the car ahead. */
-import { dynamicPressureRatioWake, shareBesideWake, wakeHeatRise } from '../air/wake.ts';
+import { shareBesideWake } from '../air/tow.ts';
+import { dynamicPressureRatioWake, wakeHeatRise, type WakePlace } from '../air/wake.ts';
 import { conductanceMap, type ConductanceMap } from '../disc/conductance-map.ts';
 import { airPathMap, type AirPathMap } from '../duct/air-path-map.ts';
 import { solveAirPath } from '../duct/network.ts';
@@ -29,7 +30,7 @@ export const cornerAir: (request: CornerAirRequest) => ConductanceMap = memo(
     blankingAt(s, corner.axle, corner.side),
     s.conditions,
     gap,
-    s.traffic.car_ahead_drag_area_m2,
+    wakeKey(s),
     s.car.loaded_radius_m,
     s.correction.cooling.factor,
   ],
@@ -65,9 +66,7 @@ export function airPath({ corner, scenario }: CornerAirRequest, gap: Gap = clear
   const wheelRadius_m = scenario.car.loaded_radius_m;
   const ratioAt = (speed_mps: number): number => {
     const gap_m = gapAt(gap, speed_mps);
-    return Number.isFinite(gap_m)
-      ? dynamicPressureRatioWake(gap_m, scenario.traffic.car_ahead_drag_area_m2)
-      : 1;
+    return Number.isFinite(gap_m) ? dynamicPressureRatioWake(placeIn(scenario, gap_m)) : 1;
   };
   if (gap.gap_s === null)
     return airPathMap(geometry, speeds_mps, { ...open, wheelRadius_m, qRatio: ratioAt(0) });
@@ -92,10 +91,25 @@ export function airPath({ corner, scenario }: CornerAirRequest, gap: Gap = clear
 /** Speed at which the warmth of the wake behind a gap in seconds is taken [m/s] */
 const WARMTH_SPEED_MPS = 45;
 
-function wakeWarmth(gap: Gap, { traffic }: Scenario): number {
+function wakeWarmth(gap: Gap, scenario: Scenario): number {
   const gap_m = gapAt(gap, WARMTH_SPEED_MPS);
-  return Number.isFinite(gap_m) ? wakeHeatRise(gap_m, traffic.car_ahead_drag_area_m2) : 0;
+  return Number.isFinite(gap_m) ? wakeHeatRise(placeIn(scenario, gap_m)) : 0;
 }
+
+/** The mouth in the wake of the scenario's car ahead. */
+const placeIn = ({ traffic }: Scenario, gap_m: number): WakePlace => ({
+  gap_m,
+  offset_m: traffic.offset_m,
+  dragArea_m2: traffic.car_ahead_drag_area_m2,
+  strength: traffic.wake_strength,
+});
+
+/** All of the wake but its gap, which each phase may have of its own. */
+const wakeKey = ({ traffic }: Scenario): number[] => [
+  traffic.car_ahead_drag_area_m2,
+  traffic.offset_m,
+  traffic.wake_strength,
+];
 
 /** How much of the wake there is at each speed of the grid: less beside it, and less of it by the share of the lap. */
 function weights({ share, pullOut_kmh }: Gap): Float64Array {

@@ -1,5 +1,5 @@
 /** How one kind of lap is driven: the speed profile of a leg and the heat of its brakes. */
-import { towDragShare } from '../air/wake.ts';
+import { towDragShare } from '../air/tow.ts';
 import { axleHeat, type HeatOverLap } from '../car/axle-heat.ts';
 import { brakeHeat, type BrakeHeat } from '../car/brake-heat.ts';
 import type { AirState, CarDynamics, Driver } from '../car/types.ts';
@@ -52,7 +52,8 @@ export interface LapEnds {
 export function motionKey({ kind, scenario: s, gap, mass_kg, ends }: MotionRequest): unknown[] {
   const { laps: _laps, phases: _phases, hold_trace: _hold, ...paces } = s.stint;
   const trace = s.trace && traceNumber(s.trace);
-  return [kind, s.car, s.driver, s.circuit.segments, trace, s.conditions, gap, mass_kg, ends, paces];
+  const tow = towOf(s, gap);
+  return [kind, s.car, s.driver, s.circuit.segments, trace, s.conditions, gap, tow, mass_kg, ends, paces];
 }
 
 /** Lap of a circuit or of a measured trace; made again only when something it depends on changed. */
@@ -144,13 +145,19 @@ function driverOf(scenario: Scenario, day: Day, kind: LapKind): Driver {
   };
 }
 
-function airOf({ car }: Scenario, day: Day, gap: Gap): AirState {
-  const distance_m = gap.tow ? gapAt(gap, TOW_SPEED_MPS) : Infinity;
-  const tow = Number.isFinite(distance_m) ? towDragShare(distance_m) : 1;
+/** Share of the drag that remains in the tow of the car ahead [-] */
+function towOf({ traffic }: Scenario, gap: Gap): number {
+  const gap_m = gap.tow ? gapAt(gap, TOW_SPEED_MPS) : Infinity;
+  if (!Number.isFinite(gap_m)) return 1;
+  return towDragShare({ gap_m, offset_m: traffic.offset_m, dragArea_m2: traffic.car_ahead_drag_area_m2 });
+}
+
+function airOf(scenario: Scenario, day: Day, gap: Gap): AirState {
+  const { car } = scenario;
   return {
     density_kgpm3: day.density_kgpm3,
     powerFactor: car.power_follows_density ? day.density_kgpm3 / RATED_DENSITY : 1,
-    dragFactor: 1 - gap.share * (1 - tow),
+    dragFactor: 1 - gap.share * (1 - towOf(scenario, gap)),
     ...(gap.pullOut_kmh === null ? {} : { pullOut_mps: mpsFromKmh(gap.pullOut_kmh) }),
   };
 }
