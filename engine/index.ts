@@ -1,16 +1,21 @@
 /** The engine's surface. The page takes types from here and values from ./scenario only; physics runs in ./shell. */
 export type * from './stint/result.ts';
+export type * from './advise/doubt.ts';
 export type * from './advise/span.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
 export type {
   EngineDoor,
+  NotFound,
   ReaderDoor,
   RunReply,
   RunRequest,
+  SensitivityReply,
   SpanReply,
   SpanRequest,
+  SpreadReply,
+  SpreadRequest,
   TraceBytes,
 } from './shell/protocol.ts';
 export type * from './circuit/understood.ts';

@@ -1,4 +1,5 @@
 /** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
+import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { Problem } from '../scenario/problem.ts';
@@ -20,11 +21,16 @@ export type RunReply =
 
 export type SpanRequest = Pick<RunRequest, 'scenario' | 'driven'>;
 
-export type SpanReply =
-  | { kind: 'spans'; spans: SafeSpan[] }
-  /** The search made room for a later one, or was left. */
-  | { kind: 'left' }
-  | { kind: 'failure'; message: string };
+/** A search that found nothing: it made room for a later one or was left, or something broke. */
+export type NotFound = { kind: 'left' } | { kind: 'failure'; message: string };
+
+export type SpanReply = { kind: 'spans'; spans: SafeSpan[] } | NotFound;
+
+export type SpreadRequest = SpanRequest & Sample;
+
+export type SpreadReply = { kind: 'spread'; spread: Spread } | NotFound;
+
+export type SensitivityReply = { kind: 'sensitivity'; corners: CornerSensitivity[] } | NotFound;
 
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {
@@ -36,8 +42,12 @@ export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
   /** Searches the safe span of every corner, resting after each run so that another message can come in between. */
   findSpans(request: SpanRequest): Promise<SpanReply>;
-  /** Ends the search under way at its next rest. */
-  leaveSpans(): void;
+  /** Draws all that is doubted and runs every draw; rests as the search for spans does, and makes room like it. */
+  findSpread(request: SpreadRequest): Promise<SpreadReply>;
+  /** Moves each doubted value alone; rests and makes room likewise. */
+  findSensitivity(request: SpanRequest): Promise<SensitivityReply>;
+  /** Ends the search under way, whichever it is, at its next rest. */
+  leaveSearch(): void;
 }
 
 /** The door of the worker that reads files. */

@@ -1,29 +1,55 @@
 /** The browser's door: runs stints in a worker, off the page's thread. */
 import { expose, transfer } from 'comlink';
+import type { Search } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
+import { sensitivity } from '../advise/sensitivity.ts';
+import { spread } from '../advise/spread.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
-import { compile } from '../stint/compile.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { compile, type CompileOptions } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
-import type { EngineDoor, RunReply, RunRequest, SpanReply, SpanRequest } from './protocol.ts';
+import type {
+  EngineDoor,
+  NotFound,
+  RunReply,
+  RunRequest,
+  SensitivityReply,
+  SpanReply,
+  SpanRequest,
+  SpreadReply,
+} from './protocol.ts';
 
 const door: EngineDoor = {
   run: (request) => Promise.resolve(reply(request)),
-  findSpans: spansFor,
-  leaveSpans: () => void (latestSearch += 1),
+  findSpans: (request) => searched(request, safeSpans, (spans): SpanReply => ({ kind: 'spans', spans })),
+  findSpread: ({ draws, seed, ...request }) =>
+    searched(
+      request,
+      (scenario, options) => spread(scenario, { draws, seed }, options),
+      (found): SpreadReply => ({ kind: 'spread', spread: found }),
+    ),
+  findSensitivity: (request) =>
+    searched(request, sensitivity, (corners): SensitivityReply => ({ kind: 'sensitivity', corners })),
+  leaveSearch: () => void (latestSearch += 1),
 };
 
 let latestSearch = 0;
 
-async function spansFor({ scenario, driven }: SpanRequest): Promise<SpanReply> {
+/** Drives a search to its end, unless another is begun or it is left in one of its rests. */
+async function searched<Found, Reply>(
+  { scenario, driven }: SpanRequest,
+  begin: (scenario: Scenario, options: CompileOptions) => Search<Found>,
+  replyOf: (found: Found) => Reply,
+): Promise<Reply | NotFound> {
   const mine = ++latestSearch;
   const checked = checkScenario(scenario);
   if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
   try {
-    const search = safeSpans(checked.scenario, { driven });
+    const search = begin(checked.scenario, { driven });
     for (let step = search.next(); ; step = search.next()) {
-      if (step.done) return { kind: 'spans', spans: step.value };
+      if (step.done) return replyOf(step.value);
       await breath();
       if (mine !== latestSearch) return { kind: 'left' };
     }

@@ -34,7 +34,7 @@ export const otherSide = (result: StintResult, { axle, side }: CornerResult): Co
   result.corners.find((corner) => corner.axle === axle && corner.side !== side);
 
 /** "front" or, where the sides differ, "front left". */
-export const cornerName = ({ axle, side }: CornerResult): string =>
+export const cornerName = ({ axle, side }: Pick<CornerResult, 'axle' | 'side'>): string =>
   side === 'both' ? axle : `${axle} ${side}`;
 
 /** Percent of the mouth that is covered at a corner, or null where there is no duct. */

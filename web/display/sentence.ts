@@ -1,6 +1,7 @@
 /** The sentence on top of the sheet: computed from the result, never typed. */
 import type { Axle, CornerResult, Pull, SafeSpan, Scenario, StintResult } from '../../engine/index.ts';
 import { blankingOf, cornerName, cornerOf, isOut, otherSide } from './corner.ts';
+import { doubtSentence, type FoundSpread } from './doubt-words.ts';
 import { driverLine } from './driver-line.ts';
 import { capital, kelvins, NBSP, percent } from './format.ts';
 import { spanClause, spanOf, spanSentence } from './span-words.ts';
@@ -14,6 +15,8 @@ export interface Piece {
 export interface Sentence {
   lead: Piece[];
   rest: Piece[];
+  /** How sure that is; goes on where the rest ends. */
+  doubt: Piece[];
   /** For the driver and the garage; empty where nothing is worth a word. */
   driver: Piece[];
 }
@@ -24,43 +27,50 @@ interface Told {
   scenario: Scenario;
 }
 
-const DOUBT = 'Doubt not yet computed.';
-
 /** The safe spans of the same scenario; null while they are searched, a sentence where the search failed. */
 export type FoundSpans = readonly SafeSpan[] | string | null;
 
+/** What is known beyond the result; each null while it is computed. */
+export interface Advice {
+  spans: FoundSpans;
+  spread: FoundSpread;
+}
+
 /** The axle that is out leads, the front if both or neither are. */
-export function sentenceOf(result: StintResult, scenario: Scenario, found: FoundSpans): Sentence {
+export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spread }: Advice): Sentence {
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
   const leader = corners.find(isOut) ?? corners[0];
-  if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], driver: [] };
+  if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], doubt: [], driver: [] };
   const told = { result, scenario };
   const others = corners.filter((corner) => corner !== leader);
   const rest = others.flatMap((corner) => [
-    ...clause(corner, subject(corner, told, ''), clauseOf(found, corner)),
+    ...clause(corner, subject(corner, told, ''), clauseOf(spans, corner)),
     { text: ' ' },
   ]);
   const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), told);
+  const doubt = doubtSentence([leader, ...others], spread, scenario);
   const driver = driverLine(result);
   return {
     lead: clause(leader, subject(leader, told, ' blanked')),
     rest: [
-      ...safe(leader, found),
+      ...safe(leader, spans),
       ...across(leader),
       ...rest,
       ...others.flatMap(across),
       ...result.pulls.flatMap(pulling),
-      { text: DOUBT },
     ],
+    doubt: doubt ? [{ text: doubt }] : [],
     driver: driver ? [{ text: driver }] : [],
   };
 }
 
-export const plainText = ({ lead, rest, driver }: Sentence): string =>
-  [lead, rest, driver]
-    .filter((line) => line.length > 0)
-    .map((line) => line.map(({ text }) => text).join(''))
-    .join(' ');
+/** Its parts as they are read out, without those that say nothing. */
+export const spokenParts = ({ lead, rest, doubt, driver }: Sentence): string[] =>
+  [lead, rest, doubt, driver].map((line) => textOf(line).trim()).filter((text) => text !== '');
+
+export const plainText = (sentence: Sentence): string => spokenParts(sentence).join(' ');
+
+export const textOf = (pieces: readonly Piece[]): string => pieces.map(({ text }) => text).join('');
 
 function subject(corner: CornerResult, { result, scenario }: Told, blanked: string): string {
   const name = capital(cornerName(corner));

@@ -15,6 +15,15 @@ function groundOf(scenario: Scenario): object {
   return { ...ground, blanking_pct: hasOwn ? blanking_pct : null };
 }
 
+/** Whether two scenarios differ in nothing but these parts. */
+export const isSameBut =
+  (...parts: (keyof Scenario & string)[]) =>
+  (a: Scenario, b: Scenario): boolean => {
+    const rest = (of: Scenario): object =>
+      Object.fromEntries(Object.entries(of).filter(([key]) => !parts.some((part) => part === key)));
+    return a === b || isSame(rest(a), rest(b));
+  };
+
 function isSame(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;

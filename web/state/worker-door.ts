@@ -2,18 +2,20 @@
 import { proxy, wrap } from 'comlink';
 import type { EngineDoor, ReaderDoor } from '../../engine/index.ts';
 import type { OpenDoor } from './engine-client.ts';
-import type { SpanDoor } from './span-finder.svelte.ts';
+import type { AdviceDoor } from './adviser.svelte.ts';
 import type { TraceDoor } from './trace-client.ts';
 
-/** For stints and their safe spans. */
-export function openWorker(): OpenDoor & SpanDoor {
+/** For stints and the advice on them. */
+export function openWorker(): OpenDoor & AdviceDoor {
   const worker = new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
   const engine = wrap<EngineDoor>(worker);
   const broken = breaking(worker);
   return {
     run: (request) => Promise.race([engine.run(request), broken]),
     findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
-    leaveSpans: () => void engine.leaveSpans(),
+    findSpread: (request) => Promise.race([engine.findSpread(request), broken]),
+    findSensitivity: (request) => Promise.race([engine.findSensitivity(request), broken]),
+    leaveSearch: () => void engine.leaveSearch(),
     close: () => worker.terminate(),
   };
 }

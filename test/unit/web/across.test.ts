@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import type { CornerResult, Pull, Verdict } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { cornerOf } from '../../../web/display/corner.ts';
-import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
+import { plainText, sentenceOf, type Advice } from '../../../web/display/sentence.ts';
 import { changed, driven } from '../../support/stints.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
+
+const advice: Advice = { spans: [], spread: null };
 
 const hot: Partial<Verdict> = { status: 'hot', firstLapOut: 5, hotMargin_K: -32.4, hotPlace: 'turn 7' };
 const cold: Partial<Verdict> = { status: 'cold', firstLapOut: 6, coldMargin_K: -25, coldPlace: 'turn 1' };
@@ -22,7 +24,7 @@ const pull = (by_K: number, calls: Pull['calls']): Pull => ({
 
 const read = (sides: CornerResult[], pulls: Pull[] = []): string => {
   const result = { ...resultOf(...sides, corner('rear')), pulls };
-  return plainText(sentenceOf(result, defaultScenario(), [])).replaceAll('\u00a0', ' ');
+  return plainText(sentenceOf(result, defaultScenario(), advice)).replaceAll('\u00a0', ' ');
 };
 
 describe('the sentence of two sides that differ', () => {
@@ -64,7 +66,7 @@ describe('the sentence of two sides that differ', () => {
 
   it('gives the same difference as the note and the record', () => {
     const result = driven(changed({ 'sides.front_left.duct.recovery': 0.3 }));
-    const text = plainText(sentenceOf(result, defaultScenario(), [])).replaceAll('\u00a0', ' ');
+    const text = plainText(sentenceOf(result, defaultScenario(), advice)).replaceAll('\u00a0', ' ');
     const by = result.pulls[0]!.by_K.toFixed(0);
     expect(text).toContain(`Front left and right part by ${by} K: the car pulls.`);
     expect(result.notices.find(({ kind }) => kind === 'pull')!.text).toContain(`${by} K hotter`);

@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { CornerResult, Restart, Soak } from '../../../engine/index.ts';
 import type { Phase } from '../../../engine/scenario/schema.ts';
 import { driverLine } from '../../../web/display/driver-line.ts';
-import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
+import { plainText, sentenceOf, type Advice } from '../../../web/display/sentence.ts';
 import { kelvin } from '../../../web/display/units.ts';
 import { shipped } from '../../support/shipped.ts';
 import { changed, driven, withPhases } from '../../support/stints.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
+
+const advice: Advice = { spans: [], spread: null };
 
 const restart = (changes: Partial<Restart>): Restart => ({
   lap: 14,
@@ -165,7 +167,7 @@ describe('the line of a stint that was run', () => {
     const coldest = again.sort((a, b) => b.underBite_K - a.underBite_K)[0];
     if (!coldest) expect(line).toMatch(/^From cold/);
     else expect(line).toContain(`, ${coldest.underBite_K.toFixed(0)} K under bite; `);
-    expect(plainText(sentenceOf(result, scenario, [])).endsWith(driverLine(result))).toBe(true);
+    expect(plainText(sentenceOf(result, scenario, advice)).endsWith(driverLine(result))).toBe(true);
   });
 
   it('warns a driver who parks hot and stands on the pedal', () => {

@@ -1,22 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerResult, StintResult, Verdict } from '../../../engine/index.ts';
 import { defaultScenario, withCar } from '../../../engine/scenario/library.ts';
-import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
+import { plainText, sentenceOf, type Advice } from '../../../web/display/sentence.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
 
 const scenario = defaultScenario();
+const advice: Advice = { spans: [], spread: null };
 const hot: Partial<Verdict> = { status: 'hot', firstLapOut: 5, hotMargin_K: -32.4, hotPlace: 'turn 7' };
 const cold: Partial<Verdict> = { status: 'cold', firstLapOut: 6, coldMargin_K: -25, coldPlace: 'turn 1' };
 
 /** The sentence with plain spaces, as a person reads it. */
 const read = (front: CornerResult, rear = corner('rear')): string =>
-  plainText(sentenceOf(resultOf(front, rear), scenario, [])).replaceAll('\u00a0', ' ');
+  plainText(sentenceOf(resultOf(front, rear), scenario, advice)).replaceAll('\u00a0', ' ');
 
 describe('the sentence', () => {
   it('says from when, by how much and where it is too hot', () => {
     expect(read(corner('front', hot))).toBe(
       'Front 70 % blanked runs too hot from lap 5, by 32 K at turn 7. ' +
-        'Rear 50 % stays in, 43 K from too hot at turn 3. Doubt not yet computed.',
+        'Rear 50 % stays in, 43 K from too hot at turn 3. Its doubt is being computed; not calibrated.',
     );
   });
 
@@ -41,7 +42,7 @@ describe('the sentence', () => {
   it('lets the axle that is out lead', () => {
     expect(read(corner('front'), corner('rear', cold))).toBe(
       'Rear 50 % blanked runs too cold from lap 6, by 25 K before turn 1. ' +
-        'Front 70 % stays in, 43 K from too hot at turn 3. Doubt not yet computed.',
+        'Front 70 % stays in, 43 K from too hot at turn 3. Its doubt is being computed; not calibrated.',
     );
   });
 
@@ -78,14 +79,14 @@ describe('the sentence', () => {
 
   it('speaks of an axle without a duct', () => {
     const light = withCar(scenario, 'light');
-    const text = plainText(sentenceOf(resultOf(corner('front'), corner('rear')), light, []));
+    const text = plainText(sentenceOf(resultOf(corner('front'), corner('rear')), light, advice));
     expect(text).toContain('Rear, without a duct, stays in');
   });
 
   it('names the side where the sides differ, the one nearest to failing', () => {
     const left = corner('front', hot, { side: 'left' });
     const right = corner('front', {}, { side: 'right' });
-    const text = plainText(sentenceOf(resultOf(right, left, corner('rear')), scenario, []));
+    const text = plainText(sentenceOf(resultOf(right, left, corner('rear')), scenario, advice));
     expect(text).toMatch(/^Front left 70\s% blanked runs too hot/);
   });
 
@@ -101,14 +102,14 @@ describe('the sentence', () => {
       laps: [{ lap: 19, phase: 1 }],
       phases: [{ blanking_pct: { front: 70, rear: 50 } }, { blanking_pct: { front: 40, rear: 50 } }],
     } as StintResult;
-    const text = plainText(sentenceOf(result, scenario, [])).replaceAll('\u00a0', ' ');
+    const text = plainText(sentenceOf(result, scenario, advice)).replaceAll('\u00a0', ' ');
     expect(text).toMatch(
       /^Front, by then 40 % blanked, runs too cold from lap 19, by 112 K before turn 11\./,
     );
   });
 
   it('marks the words that are out', () => {
-    const { lead } = sentenceOf(resultOf(corner('front', hot), corner('rear')), scenario, []);
+    const { lead } = sentenceOf(resultOf(corner('front', hot), corner('rear')), scenario, advice);
     expect(lead.filter(({ tone }) => tone === 'hot').map(({ text }) => text)).toEqual([
       'too hot',
       '32\u00a0K',

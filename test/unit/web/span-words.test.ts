@@ -185,14 +185,21 @@ describe('the safe span in words', () => {
 
 describe('the sentence with a span', () => {
   const read = (found: FoundSpans): string =>
-    plain(plainText(sentenceOf(resultOf(corner('front'), corner('rear')), defaultScenario(), found)));
+    plain(
+      plainText(
+        sentenceOf(resultOf(corner('front'), corner('rear')), defaultScenario(), {
+          spans: found,
+          spread: null,
+        }),
+      ),
+    );
 
   it('speaks of both axles', () => {
     const text = read([span(), span({ axle: 'rear', span_pct: [0, 78.8] })]);
     expect(text).toContain(
       'Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare. Rear 50 % stays in,',
     );
-    expect(text).toContain('; safe up to 78 %. Doubt not yet computed.');
+    expect(text).toContain('; safe up to 78 %. Its doubt is being computed; not calibrated.');
   });
 
   it('says that the span follows while it is searched, and why it does not where the search failed', () => {
@@ -207,7 +214,9 @@ describe('the sentence with a span', () => {
     const found = [
       span({ span_pct: null, best: null, low: null, high: null, proposal: null, reason: 'no lap counts' }),
     ];
-    const text = plain(plainText(sentenceOf(resultOf(unjudged), defaultScenario(), found)));
+    const text = plain(
+      plainText(sentenceOf(resultOf(unjudged), defaultScenario(), { spans: found, spread: null })),
+    );
     expect(text).not.toMatch(/safe/i);
   });
 });
