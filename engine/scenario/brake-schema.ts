@@ -28,7 +28,7 @@ const discSchema = v.looseObject({
   vane_enhancement: quantity(
     'Vane heat transfer',
     [0.8, 4],
-    'Over a smooth still tube with entry effect, at Re 10 000: rotation, roughness, separation at the entry',
+    'Over a smooth tube with entry effect, at Re 10 000: roughness and the turn at the entry; rotation comes on top',
   ),
   vane_loss: quantity(
     'Vane pressure loss',
