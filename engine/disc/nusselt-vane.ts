@@ -61,7 +61,8 @@ export const rotationRange: ValidRange = {
   unit: '',
   low: 0,
   high: 0.45,
-  source: 'highest of the experiments on two rotating passages, J. Turbomachinery 134 (2012) 011022 (its abstract)',
+  source:
+    'highest of the experiments on two rotating passages, J. Turbomachinery 134 (2012) 011022 (its abstract)',
 };
 
 /**
