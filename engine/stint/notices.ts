@@ -6,12 +6,10 @@ import { labelDoubts } from './fluid-margin.ts';
 import { legsOf } from './legs.ts';
 import { beyondFriction } from './pedal.ts';
 import { FAULT_K } from './pulls.ts';
-import type { CornerResult, Notice, Pull } from './result.ts';
+import type { CornerResult, Notice, Pull, RangeUse } from './result.ts';
 import { slowTrace } from './slow-trace.ts';
 import { traceNotices } from './trace-notices.ts';
 
-/** Highest temperature the tables of iron were made for [°C] */
-const IRON_RANGE_C = 1000;
 /** Blanking beyond this is out of practice: fluid, bearing and pad still need air. Common practice, no source [%] */
 const OUT_OF_PRACTICE_PCT = 85;
 
@@ -27,12 +25,7 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
     if (![corner.facePeak_K, corner.fluidPeak_K, corner.ledger_J.residual].every(Number.isFinite)) {
       say('not finite', 'the run left the numbers the model can handle; do not use this result');
     }
-    if (corner.facePeak_K > kelvin(IRON_RANGE_C)) {
-      say(
-        'range',
-        `the face reaches ${round(corner.facePeak_K)} °C; iron is modelled up to ${IRON_RANGE_C} °C`,
-      );
-    }
+    for (const left of corner.ranges.filter((range) => range.left)) say('range', leftRange(left));
     if (corner.padPeak_K > kelvin(brake.pad.limit_C)) {
       say('pad', `pads reach ${round(corner.padPeak_K)} °C, above their limit of ${brake.pad.limit_C} °C`);
     }
@@ -76,4 +69,18 @@ function pullNotice({ axle, hotter, by_K, lap, calls }: Pull): Notice {
 /** The most that any phase covers of a corner's mouth [%] */
 function mostBlanked({ scenario }: StintModel, { axle, side }: CornerResult): number {
   return Math.max(...legsOf(scenario).map((leg) => blankingAt(leg.scenario, axle, side)));
+}
+
+/** The run used a law where nobody measured it. */
+function leftRange({ law, quantity, unit, low, high, from, to }: RangeUse): string {
+  const isKelvin = unit === 'K' && quantity === 'temperature';
+  const say = (value: number): string => {
+    const shown = isKelvin ? celsius(value) : value;
+    return Math.abs(shown) >= 1e4
+      ? shown.toExponential(1).replace('e+', 'e')
+      : `${Number(shown.toPrecision(3))}`;
+  };
+  const printed = isKelvin ? ' °C' : unit && ` ${unit}`;
+  const used = from === to ? say(from) : `${say(from)} to ${say(to)}`;
+  return `${law}: ${quantity} ${used}${printed} where the law holds from ${say(low)} to ${say(high)}${printed}`;
 }

@@ -1,7 +1,9 @@
 /** What a run of a stint gives. SI and kelvin; the page converts for the eye. Typed arrays are transferred, not copied. */
 
 import type { CornerColumns } from '../disc/columns.ts';
+import type { PressureDrops } from '../duct/pressure-drops.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import type { ValidRange } from '../valid-range.ts';
 
 export type { CornerColumns };
 
@@ -194,6 +196,14 @@ export interface PedalRange {
 /** What the fluid's margin to its wet boiling point calls for in practice. */
 export type FluidCall = 'comfortable' | 'nothing' | 'act' | 'do not run';
 
+/** A law of the model with where it holds, and what a run used of it. */
+export interface RangeUse extends ValidRange {
+  from: number;
+  to: number;
+  /** The run left the range. */
+  left: boolean;
+}
+
 /** The air of one corner in clear air at one speed. */
 export interface AirRow {
   speed_mps: number;
@@ -202,6 +212,23 @@ export interface AirRow {
   /** positive: out of the plenum; negative: warm wheelhouse air drawn in */
   leakFlow_kgps: number;
   plenum_Pa: number;
+  /** What the air taken by this corner costs the car at most: all of its momentum, and that times speed. */
+  drag_N: number;
+  dragPower_W: number;
+}
+
+/** What the air taken by one corner costs the car at most, at its top speed on a level road in clear air. */
+export interface DuctCost {
+  topSpeed_mps: number;
+  drag_N: number;
+  power_W: number;
+  /** Of one corner; both corners of an axle cost twice that (`axleDuctCost`). */
+  topSpeedLoss_mps: number;
+}
+
+/** Where the pressure along a corner's duct is lost, in clear air at one speed; the shares hold at any. */
+export interface DuctPressures extends PressureDrops {
+  speed_mps: number;
 }
 
 export interface WindowLimits {
@@ -305,7 +332,12 @@ export interface CornerResult {
   /** Highest of the wheelhouse's air, driving or standing. */
   wheelhousePeak_K: number;
   ledger_J: Ledger;
+  /** Empty when only the summary was wanted. */
+  ranges: RangeUse[];
   air: AirRow[];
+  /** null without a duct */
+  ductCost: DuctCost | null;
+  pressures: DuctPressures | null;
 }
 
 /** The line of one kind of lap for the map and the speed trace. */

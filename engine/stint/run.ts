@@ -10,10 +10,13 @@ import { lapsOf, phasesOf } from './timeline.ts';
 import { summariseLaps, type Watched } from './lap-summary.ts';
 import type { CornerModel, StintModel } from './compile.ts';
 import { airRows } from './air-rows.ts';
+import { ductCost } from './duct-cost.ts';
+import { ductPressures } from './duct-pressures.ts';
 import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
 import { frictionOf, pedalOf } from './pedal.ts';
 import { pullsOf } from './pulls.ts';
+import { rangesOf } from './ranges.ts';
 import { restartsOf } from './restarts.ts';
 import type { LapPassage } from './passages.ts';
 import type { Clock, CornerResult, Ledger, StintResult, Track } from './result.ts';
@@ -95,7 +98,10 @@ export function runCorner(
     damage: damageOf(laps, stops),
     pedal: pedalOf(laps, stops, friction),
     ledger_J: ledgerOf(stepper, start_J),
+    ranges: wanted === 'columns' ? rangesOf(model, corner, trace) : [],
     air: airRows(corner.corner, model.scenario),
+    ductCost: ductCost(corner.corner, model.scenario),
+    pressures: ductPressures(corner.corner, model.scenario),
   };
 }
 

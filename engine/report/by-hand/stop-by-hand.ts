@@ -1,0 +1,109 @@
+/** The hottest stop of a corner by hand: from the car's speeds to what face and cheek gain. */
+import { effusivity } from '../../car/partition.ts';
+import { heatToDisc } from '../../disc/heat-split.ts';
+import { materials } from '../../disc/materials.ts';
+import { valueAtTemperature } from '../../disc/materials/material.ts';
+import type { CornerModel } from '../../stint/compile.ts';
+import type { LapPassage } from '../../stint/passages.ts';
+import type { Stop } from '../../stint/result.ts';
+import { of, type HandLine } from './hand-line.ts';
+
+/** Peak of a thick body's face under a flux that falls evenly to nothing, 4/(3√(2π)) [-] */
+const PEAK_OF_FALLING_FLUX = 4 / (3 * Math.sqrt(2 * Math.PI));
+
+export interface HandStop {
+  passage: LapPassage;
+  plan: LapPassage['plan']['stops'][number];
+  stop: Stop;
+  /** What the cheek's mean rises by from brake on to brake off [K] */
+  bulkRise_K: number;
+}
+
+export function stopByHand(corner: CornerModel, rotationalFactor: number, at: HandStop): HandLine[] {
+  const { passage, plan, stop } = at;
+  const { disc, pad } = corner.spec;
+  const axle = passage.plan.axles[corner.corner.axle];
+  let all_J = 0;
+  let on_s = 0;
+  for (let n = plan.fromStep; n < plan.toStep; n++) {
+    all_J += (axle.dt_s[n]! * (axle.powerStart_W[n]! + axle.powerEnd_W[n]!)) / 2;
+    on_s += axle.dt_s[n]!;
+  }
+  all_J *= passage.massRatio;
+  const mass_kg = passage.plan.mass_kg * passage.massRatio;
+  const kinetic_J = (rotationalFactor * mass_kg * (plan.from_mps ** 2 - plan.to_mps ** 2)) / 2;
+  const share = corner.shares[passage.leg]!;
+  const own_J = share * all_J;
+  const discShare = pad.discShare ?? heatToDisc(corner.spec);
+  const material = materials[disc.material];
+  const mean_K = (stop.startFace_K + stop.peakFace_K) / 2;
+  const property = (values: readonly number[], T: number): number => valueAtTemperature(material, values, T);
+  const c_cheek = property(material.heatCapacity, stop.startFace_K + at.bulkRise_K / 2);
+  const ξ = effusivity(
+    property(material.conductivity, mean_K),
+    material.density_kgpm3,
+    property(material.heatCapacity, mean_K),
+  );
+  const flux = (2 * discShare * own_J) / (disc.swept_m2 * on_s);
+  return [
+    {
+      what: 'Kinetic energy the car gives up',
+      equation: 'E = ½ κ m (V₁² − V₂²)',
+      given: [
+        of('κ', 'number', rotationalFactor),
+        of('m', 'mass', mass_kg),
+        of('V₁', 'speed', plan.from_mps),
+        of('V₂', 'speed', plan.to_mps),
+      ],
+      found: of('E', 'energy', kinetic_J),
+      model: null,
+      source: 'kinetic energy of mass and turning wheels',
+      check: 'stop-energy',
+    },
+    {
+      what: 'Of it, heat of all four brakes; drag, rolling, slope, engine and slipping tyres take the rest',
+      equation: 'Q = Σ P Δt over the stop',
+      given: [of('E − Q', 'energy', kinetic_J - all_J), of('t', 'time', on_s)],
+      found: of('Q', 'energy', all_J),
+      model: null,
+      source: 'balance of forces along the way; Limpert, Brake Design and Safety, ch. 3 (from memory)',
+      check: 'stop-energy',
+    },
+    {
+      what: 'Of it, heat of this brake',
+      equation: 'Q₁ = s Q,  s = half of the axle’s share',
+      given: [of('s', 'share', share)],
+      found: of('Q₁', 'energy', own_J),
+      model: null,
+      source: 'brake balance of the scenario',
+      check: null,
+    },
+    {
+      what: 'Mean rise of the disc, if none were lost meanwhile',
+      equation: 'ΔT = γ Q₁ / (m c)',
+      given: [
+        of('γ', 'share', discShare),
+        of('m', 'mass', disc.ringMass_kg),
+        of('c', 'heat capacity', c_cheek),
+      ],
+      found: of('ΔT', 'difference', (discShare * own_J) / (disc.ringMass_kg * c_cheek)),
+      model: of('cheek', 'difference', at.bulkRise_K),
+      source: 'energy balance; what is lost in the stop makes the model’s a little lower',
+      check: 'repeated-stops',
+    },
+    {
+      what: 'Flash of the face, if the flux fell evenly and the cheek were thick',
+      equation: 'ΔT = 4/(3√(2π)) q₀ √t / ξ,  q₀ = 2 γ Q₁/(S t)',
+      given: [
+        of('q₀', 'flux', flux),
+        of('S', 'area', disc.swept_m2),
+        of('t', 'time', on_s),
+        of('ξ', 'effusivity', ξ),
+      ],
+      found: of('ΔT', 'difference', (PEAK_OF_FALLING_FLUX * flux * Math.sqrt(on_s)) / ξ),
+      model: of('face', 'difference', stop.peakFace_K - stop.startFace_K),
+      source: 'Carslaw & Jaeger 1959, 2.9; the model’s cheek is thin and its flux as driven',
+      check: 'semi-infinite-stop',
+    },
+  ];
+}
