@@ -37,3 +37,28 @@ export function topSpeed(
   }
   return V;
 }
+
+/**
+ * Top speed that a drag area costs.
+ *
+ *     ΔV = V(CdA) − V(CdA + ΔCdA)
+ *
+ * @remarks
+ * The exact difference of both roots; for small areas ΔV ≈ V ΔCdA/CdA / 3 where rolling resistance is small.
+ * Source: the power balance of the top speed.
+ *
+ * @param car - power, efficiency, drag area, rolling resistance and mass count; without the added area [-]
+ * @param air - density, power and drag factors [-]
+ * @param added_m2 - drag area that is added [m²]
+ * @returns loss of top speed, positive for an added area [m/s]
+ *
+ * @example
+ * topSpeedLoss(
+ *   { power_W: 373e3, efficiency: 0.9, dragArea_m2: 0.95, rolling: 0.015, mass_kg: 1250 },
+ *   { density_kgpm3: 1.2, powerFactor: 1, dragFactor: 1 },
+ *   0.0075,
+ * ) // => 0.212724
+ */
+export function topSpeedLoss(car: Parameters<typeof topSpeed>[0], air: AirState, added_m2: number): number {
+  return topSpeed(car, air) - topSpeed({ ...car, dragArea_m2: car.dragArea_m2 + added_m2 }, air);
+}

@@ -1,5 +1,17 @@
 /** Bends of a hose. */
 
+import type { ValidRange } from '../valid-range.ts';
+
+/** To be compared with the radius of every bend over the hose's diameter. */
+export const bendRange: ValidRange = {
+  law: 'loss of a bend',
+  quantity: 'bend radius over hose diameter',
+  unit: '',
+  low: 0.5,
+  high: 5,
+  source: 'Rennels and Hudson 2012, from 0.5; four authors agree within 15 % from 1 to 5',
+};
+
 /**
  * Loss coefficient of a smooth bend, its own wall friction included.
  *

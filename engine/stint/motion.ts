@@ -113,7 +113,7 @@ function drive(request: MotionRequest): Motion {
 const paceOf = ({ stint }: Scenario, kind: LapKind): number =>
   ({ out: stint.out_lap_pace, push: 1, safety: SAFETY_PACE, in: stint.in_lap_pace })[kind];
 
-function carOf({ car }: Scenario, day: Day, mass_kg: number): CarDynamics {
+export function carOf({ car }: Scenario, day: Day, mass_kg: number): CarDynamics {
   return {
     mass_kg,
     rotationalFactor: car.rotational_factor,
@@ -152,7 +152,7 @@ function towOf({ traffic }: Scenario, gap: Gap): number {
   return towDragShare({ gap_m, offset_m: traffic.offset_m, dragArea_m2: traffic.car_ahead_drag_area_m2 });
 }
 
-function airOf(scenario: Scenario, day: Day, gap: Gap): AirState {
+export function airOf(scenario: Scenario, day: Day, gap: Gap): AirState {
   const { car } = scenario;
   return {
     density_kgpm3: day.density_kgpm3,

@@ -187,6 +187,8 @@ function corner(
       residual: 0,
     },
     air: [],
+    ductCost: null,
+    pressures: null,
   };
 }
 
