@@ -2,6 +2,8 @@
 import { spanTogether, type SafeSpan } from '../advise/span.ts';
 import { celsius, kmhFromMps } from '../units.ts';
 import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
+import { feelRecord, type FeelRecord } from './feel-records.ts';
+import { costRecord, type CostRecord } from './cost-line.ts';
 import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from '../stint/result.ts';
 
 export interface LapRecord {
@@ -14,11 +16,14 @@ export interface LapRecord {
   coldestStop_C: number | null;
   hardStops: number;
   belowBite: number;
+  belowBite_s: number;
   aboveFacePeak_s: number;
+  aboveBulk_s: number;
+  largestDifference_K: number;
   in: boolean | null;
 }
 
-export interface CornerRecord {
+export interface CornerRecord extends FeelRecord {
   side: 'both' | 'left' | 'right';
   laps: LapRecord[];
   facePeak_C: number;
@@ -40,7 +45,12 @@ export interface CornerRecord {
     vaneFlow_gps: number;
     leakFlow_gps: number;
     plenum_Pa: number;
+    /** At most, of this corner. */
+    drag_N: number;
+    dragPower_kW: number;
   }[];
+  /** null without a duct */
+  ductCost: CostRecord | null;
   /** Of an axle whose sides differ: what keeps both in when both are blanked alike. */
   safeSpan_pct: [low: number, high: number] | null;
   /** Of this corner alone: what bounds its span, what is proposed, why there is none; null where it was not searched. */
@@ -102,11 +112,13 @@ function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRe
     caliperPeak_C: celsius(corner.caliperPeak_K),
     fluidPeak_C: celsius(corner.fluidPeak_K),
     fluidPeakAt_s: corner.fluidPeakAt_s,
+    ...feelRecord(corner),
     restarts: corner.restarts.map(restartRecord),
     soak: corner.soak && soakRecord(corner.soak),
     stopSoaks: corner.stopSoaks.map(soakRecord),
     ledger_J: corner.ledger_J,
     air: corner.air.map(airRecord),
+    ductCost: corner.ductCost && costRecord(corner.ductCost),
     safeSpan_pct: own?.span_pct ?? null,
     span: own ? spanRecord(own) : null,
   };
@@ -117,7 +129,7 @@ function spanRecord({ axle: _axle, side: _side, span_pct: _span, ...span }: Safe
 }
 
 function lapRecord(lap: LapSummary): LapRecord {
-  const { kind, hardStops, belowBite, aboveFacePeak_s } = lap;
+  const { kind, hardStops, belowBite, belowBite_s, aboveFacePeak_s, aboveBulk_s, largestDifference_K } = lap;
   return {
     lap: lap.lap,
     kind,
@@ -128,7 +140,10 @@ function lapRecord(lap: LapSummary): LapRecord {
     coldestStop_C: lap.coldestStop_K === null ? null : celsius(lap.coldestStop_K),
     hardStops,
     belowBite,
+    belowBite_s,
     aboveFacePeak_s,
+    aboveBulk_s,
+    largestDifference_K,
     in: lap.in,
   };
 }
@@ -139,6 +154,8 @@ function airRecord({
   vaneFlow_kgps,
   leakFlow_kgps,
   plenum_Pa,
+  drag_N,
+  dragPower_W,
 }: AirRow): CornerRecord['air'][number] {
   const grams = (kgps: number): number => 1000 * kgps;
   return {
@@ -147,5 +164,7 @@ function airRecord({
     vaneFlow_gps: grams(vaneFlow_kgps),
     leakFlow_gps: grams(leakFlow_kgps),
     plenum_Pa,
+    drag_N,
+    dragPower_kW: dragPower_W / 1000,
   };
 }

@@ -1,7 +1,9 @@
 /** A result as text: the table a terminal shows, and the columns of a CSV file. */
 import { celsius, kmhFromMps } from '../units.ts';
 import type { CornerResult, StintResult } from '../stint/result.ts';
+import { costLine } from './cost-line.ts';
 import { driverLines } from './driver-lines.ts';
+import { feelLines, fluidWords } from './feel-lines.ts';
 import { spanLine } from './span-line.ts';
 import type { CornerRecord, StintRecord } from './summary.ts';
 
@@ -26,8 +28,10 @@ export function stintTable(record: StintRecord): string {
     ...rows.map(line),
     '',
     ...corners.map(({ name, corner }) => peaks(name, corner)),
+    ...corners.flatMap(({ name, corner }) => feelLines(name, corner)),
     ...corners.map(({ name, corner }) => spanLine(name, corner)),
     ...corners.flatMap(({ name, corner }) => driverLines(name, corner)),
+    ...corners.flatMap(({ name, corner }) => costLine(name, corner)),
     ...record.notices.map((notice) => `note: ${notice.text}`),
   ].join('\n');
 }
@@ -57,7 +61,7 @@ function lapCells(corner: CornerRecord, i: number): string[] {
 
 function peaks(name: string, corner: CornerRecord): string {
   const at = (corner.fluidPeakAt_s / 60).toFixed(1);
-  return `${name}: pad ${corner.padPeak_C.toFixed(0)} °C, caliper ${corner.caliperPeak_C.toFixed(0)} °C, fluid ${corner.fluidPeak_C.toFixed(0)} °C at ${at} min`;
+  return `${name}: pad ${corner.padPeak_C.toFixed(0)} °C, caliper ${corner.caliperPeak_C.toFixed(0)} °C, fluid ${corner.fluidPeak_C.toFixed(0)} °C at ${at} min, ${fluidWords(corner)}`;
 }
 
 /** All columns of all corners, one row a sample, units in the header. */

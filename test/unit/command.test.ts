@@ -45,7 +45,13 @@ describe('--json', () => {
     const peaks = ['facePeak_C', 'bulkPeak_C', 'vanePeak_C', 'padPeak_C', 'caliperPeak_C', 'fluidPeak_C'];
     const others = ['side', 'laps', 'fluidPeakAt_s', 'ledger_J', 'air', 'safeSpan_pct'];
     const standing = ['restarts', 'soak', 'stopSoaks'];
-    expect(Object.keys(corner)).toEqual(expect.arrayContaining([...peaks, ...others, ...standing]));
+    const feel = ['damage', 'pedal', 'fluidMargin_K', 'fluidClassMargin_K', 'fluidCall'];
+    expect(Object.keys(corner)).toEqual(expect.arrayContaining([...peaks, ...others, ...standing, ...feel]));
+    const ofDamage = ['largestDifference_K', 'place', 'lap', 'stopsAbove200', 'stops'];
+    const seconds = ['aboveFacePeak_s', 'belowBite_s', 'aboveBulk_s'];
+    expect(Object.keys(corner.damage)).toEqual(expect.arrayContaining([...ofDamage, ...seconds]));
+    const ofPedal = ['middle_C', 'highest', 'place', 'lap', 'lowest', 'lowestPlace', 'lowestLap'];
+    expect(Object.keys(corner.pedal!)).toEqual(expect.arrayContaining(ofPedal));
     const ofRestart = [
       'lap',
       'after',
@@ -59,7 +65,7 @@ describe('--json', () => {
     const rise = ['start_C', 'peak_C', 'rise_K', 'peakAfter_s'];
     expect(Object.keys(corner.soak!.fluid)).toEqual(expect.arrayContaining(rise));
     const ofLap = ['lap', 'kind', 'faceMin_C', 'faceMean_C', 'faceMax_C', 'bulkMax_C', 'coldestStop_C'];
-    const judged = ['hardStops', 'belowBite', 'aboveFacePeak_s', 'in'];
+    const judged = ['hardStops', 'belowBite', 'aboveFacePeak_s', 'in', 'largestDifference_K'];
     expect(Object.keys(corner.laps[0]!)).toEqual(expect.arrayContaining([...ofLap, ...judged]));
     const losses = ['vaneAir', 'faceAir', 'otherAir', 'radiation', 'conducted'];
     expect(Object.keys(corner.ledger_J).sort()).toEqual(
@@ -157,6 +163,18 @@ describe('other outputs', () => {
     expect(stdout.split('\n').filter((line) => / (out|push|in) /.test(line)).length).toBeGreaterThanOrEqual(
       20,
     );
+  });
+
+  it('is a table that tells of damage, pedal and fluid, an axle a line', () => {
+    const lines = stint().stdout.split('\n');
+    for (const axle of ['front', 'rear']) {
+      for (const words of [
+        'face at most \\d+ K above its core \\(turn \\d+, lap \\d+\\), above 200 K in \\d+ of \\d+ brakings; counted laps: \\d+\\.\\d s above face peak, \\d+\\.\\d s above bulk, \\d+\\.\\d s of braking below bite',
+        'pedal (\\d+ % heavier|\\d+ % lighter|no heavier) at turn \\d+ on lap \\d+ than in the middle of the window \\(\\d+ °C\\), (\\d+ % heavier|\\d+ % lighter|no heavier) at turn \\d+ on lap \\d+',
+        'pad .*, fluid \\d+ °C at [\\d.]+ min, \\d+ K below wet boiling( \\(comfortable\\))?',
+      ])
+        expect(lines).toContainEqual(expect.stringMatching(new RegExp(`^${axle}: ${words}$`)));
+    }
   });
 
   it('--csv writes a file with a row a sample', () => {
