@@ -3,6 +3,7 @@ import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
 import { tooLarge } from '../scenario/file-size.ts';
+import { isCalibrated } from '../scenario/calibrated.ts';
 import { isTree, keysUnknown, valueAt } from '../scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
 import { override, unknownKeys, valueFromText, type Changes } from '../scenario/override.ts';
@@ -13,15 +14,20 @@ import { tracePart } from '../scenario/trace-part.ts';
 import { compile } from '../stint/compile.ts';
 import type { Notice } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
+import type { Sample } from '../advise/doubt.ts';
 import { finished } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
+import { sensitivity } from '../advise/sensitivity.ts';
+import { spread } from '../advise/spread.ts';
+import { doubtLines } from '../report/doubt-lines.ts';
+import { measureFirstRecord, spreadRecord } from '../report/doubt-record.ts';
 import { summarise } from '../report/summary.ts';
 import { stintCsv, stintTable } from '../report/table.ts';
 import { readTrace } from '../trace-file/read-trace.ts';
 import { decodeText } from './decode-text.ts';
 
 const USAGE =
-  'usage: npm run --silent stint -- [scenario.json] [--trace trace.csv] [--set key=value ...] [--json | --csv FILE]';
+  'usage: npm run --silent stint -- [scenario.json] [--trace trace.csv] [--set key=value ...] [--spread [draws] [--seed n]] [--json | --csv FILE]';
 
 /** Ends with one line a problem on stderr and nothing on stdout. */
 class Refused extends Error {
@@ -33,6 +39,7 @@ class Refused extends Error {
 function main(args: string[]): void {
   const { values, positionals } = commandLine(args);
   if (values.help) return void process.stdout.write(`${USAGE}\n`);
+  const sample = sampleFrom(values);
   const plain = scenarioFrom(positionals[0]);
   const { base, said } =
     values.trace === undefined ? { base: plain, said: [] } : withTrace(plain, values.trace);
@@ -46,7 +53,10 @@ function main(args: string[]): void {
   const record = summarise(run(model, 'summary'), finished(safeSpans(changed, { driven: base })));
   const isSaid = ({ text }: Notice): boolean => said.some((notice) => notice.text === text);
   record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
-  process.stdout.write(values.json ? `${JSON.stringify(record)}\n` : `${stintTable(record)}\n`);
+  const doubt = sample && doubtOf(changed, sample, base);
+  if (values.json) return void process.stdout.write(`${JSON.stringify({ ...record, ...doubt })}\n`);
+  const lines = doubt ? doubtLines(doubt.spread, doubt.measureFirst) : [];
+  process.stdout.write([stintTable(record), ...lines, ''].join('\n'));
 }
 
 function commandLine(args: string[]) {
@@ -56,16 +66,51 @@ function commandLine(args: string[]) {
     csv: { type: 'string' },
     trace: { type: 'string' },
     set: { type: 'string', multiple: true },
+    spread: { type: 'string' },
+    seed: { type: 'string' },
   } as const;
   try {
-    const line = parseArgs({ args, options, allowPositionals: true });
+    const line = parseArgs({ args: args.flatMap(withDraws), options, allowPositionals: true });
     if (line.positionals.length > 1) throw new Error(`one scenario file, got ${line.positionals.length}`);
     if (line.values.json && line.values.csv !== undefined)
       throw new Error('either --json or --csv, not both');
+    if (line.values.spread !== undefined && line.values.csv !== undefined)
+      throw new Error('either --spread or --csv, not both');
+    if (line.values.seed !== undefined && line.values.spread === undefined)
+      throw new Error('--seed goes with --spread');
     return line;
   } catch (error) {
     throw new Refused([`command line: ${messageOf(error)}`, USAGE]);
   }
+}
+
+/** As many as the page draws, from the same seed: both say the same. */
+const SAMPLE: Sample = { draws: 100, seed: 1 };
+
+/** A number of draws may be left out after `--spread`. */
+const withDraws = (arg: string, i: number, args: string[]): string[] =>
+  arg === '--spread' && !/^[+-]?[\d.]+$/.test(args[i + 1] ?? '') ? [`--spread=${SAMPLE.draws}`] : [arg];
+
+function sampleFrom({ spread: draws, seed }: { spread?: string; seed?: string }): Sample | null {
+  if (draws === undefined) return null;
+  return {
+    draws: wholeNumber('--spread', draws, [1, 10_000]),
+    seed: seed === undefined ? SAMPLE.seed : wholeNumber('--seed', seed, [0, 2 ** 31 - 1]),
+  };
+}
+
+function wholeNumber(option: string, text: string, [min, max]: [number, number]): number {
+  const value = Number(text);
+  if (text.trim() !== '' && Number.isInteger(value) && value >= min && value <= max) return value;
+  throw refusedFor([problem(option, text, `a whole number, ${min} to ${max}`)]);
+}
+
+/** The spread of the answer and what to measure first, as they are printed. */
+function doubtOf(scenario: Scenario, sample: Sample, driven: Scenario) {
+  return {
+    spread: spreadRecord(finished(spread(scenario, sample, { driven })), isCalibrated(scenario)),
+    measureFirst: measureFirstRecord(finished(sensitivity(scenario, { driven }))),
+  };
 }
 
 function scenarioFrom(file: string | undefined): Scenario {

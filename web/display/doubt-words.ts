@@ -7,6 +7,7 @@ import type {
   Scenario,
   Spread,
 } from '../../engine/index.ts';
+import { isCalibrated } from '../../engine/scenario/calibrated.ts';
 import { nameOf } from '../../engine/scenario/key-name.ts';
 import { cornerName } from './corner.ts';
 import { kelvins, NBSP } from './format.ts';
@@ -20,12 +21,6 @@ const NOT_CALIBRATED = 'not calibrated';
 export const DOUBT_LETTERS = 95;
 
 type Place = Pick<CornerResult, 'axle' | 'side'>;
-
-/** Whether any measured run has corrected the model. */
-export const isCalibrated = ({ correction }: Scenario): boolean =>
-  [correction.heat, correction.cooling, correction.emissivity].some(
-    ({ reason }) => !['', 'none'].includes(reason.trim()),
-  );
 
 /** Of these corners, the one that leads first: "In 64 of 100 draws of what we do not know the fronts stay in, in 90 the rears." */
 export function doubtSentence(
