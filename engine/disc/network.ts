@@ -34,7 +34,7 @@ const CHEEK_NODES = NODE.wall - NODE.face + 1;
 /** Depth of the pad that follows the rubbed surface within a stop [m] */
 const PAD_SKIN_M = 0.003;
 /** Radial width of the edge that counts as rim [m] */
-const RIM_M = 0.004;
+const RIM_M = 0.003;
 
 export interface Network {
   /** Mass of each node [kg] */

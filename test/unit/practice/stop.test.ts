@@ -41,7 +41,7 @@ function expectWithin(value: number, [low, high]: readonly [number, number]): vo
 describe('one stop of the heavy car from 230 to 90 km/h (common practice, no source)', () => {
   const { speeds, braking_s } = oneStop();
   const result = onTrace(speeds, STEP_S, {
-    'initial.front.disc_C': 450,
+    'initial.front.disc_C': 400,
     'initial.front.pad_C': 350,
     'blanking_pct.front': 50,
   });
