@@ -90,7 +90,7 @@ const allowedWords = ({ allowed, unit }: Line): string =>
 
 const PROOF_WORDS: Record<Proof, string> = {
   measurement: 'measured',
-  solution: 'solved apart',
+  solution: 'solved another way',
   author: 'other author',
   code: 'other code',
 };
