@@ -13,6 +13,8 @@ const FIRST_S = 0.03;
 const GROWTH = 1.5;
 const LONGEST_ON_S = 0.125;
 const LONGEST_OFF_S = 2;
+/** Longest step while the brake builds up to its peak: power there is anything but a straight line [s] */
+const LONGEST_BUILD_S = 0.05;
 /** Longest step in a short braking phase over its length: a touch of the brake has its peak within a few steps [-] */
 const SHARE_OF_STOP = 0.08;
 
@@ -60,7 +62,9 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
     upTo(timeAt(braking.from), LONGEST_OFF_S);
     const fromStep = ends.length;
     const longest_s = Math.min(LONGEST_ON_S, SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from)));
-    upTo(timeAt(braking.peak), longest_s);
+    upTo(timeAt(braking.peak), Math.min(longest_s, LONGEST_BUILD_S));
+    // the last interval of the profile takes the brake off, in steps of its own
+    upTo(timeAt(Math.max(braking.peak, braking.to - 1)), longest_s);
     upTo(timeAt(braking.to), longest_s);
     stops.push(stopOf(motion, braking, fromStep, ends.length));
   }
