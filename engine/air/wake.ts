@@ -43,7 +43,22 @@ export interface WakePlace {
   readonly strength?: number;
 }
 
-/** Growth of a wake's area with the gap: 1 at the tail, (gap/length)^(2/3) far behind, level at the tail. */
+/**
+ * Growth of a wake's area with the gap.
+ *
+ *     [1 + (gap/x₀)²]^(1/3)
+ *
+ * @remarks
+ * 1 and level at the tail, (gap/x₀)^(2/3) far behind. A gap below 0 counts as none.
+ * Source: area of a far axisymmetric wake, in texts on turbulent flow; the form near the tail is ours.
+ *
+ * @param gap_m - free length between the cars [m]
+ * @param length_m - x₀, over which the growth starts [m]
+ * @returns area over that at the tail [-]
+ *
+ * @example
+ * wakeGrowth(9, 5.195) // => 1.58758
+ */
 export function wakeGrowth(gap_m: number, length_m: number): number {
   return Math.cbrt(1 + (Math.max(0, gap_m) / length_m) ** 2);
 }

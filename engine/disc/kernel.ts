@@ -25,7 +25,7 @@ import {
   setConductances,
   slope,
   T,
-  wheelhouseNow,
+  wheelhouse_K,
 } from './rates.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 
@@ -76,7 +76,7 @@ export function driveLap(
 
     for (let i = 0; i < NODES; i++) H[i]! += 1.5 * k1[i]! + 0.5 * k2[i]!;
     if (!out) continue;
-    out.wheelhouse_K[first + n + 1] = wheelhouseNow();
+    out.wheelhouse_K[first + n + 1] = wheelhouse_K[0]!;
     record(s, out, first + n + 1);
   }
 }

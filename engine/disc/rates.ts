@@ -45,11 +45,8 @@ const RIM = 0,
   AMBIENT = 8,
   BUOYANT = 9,
   KEPT = 10;
-/** Warmth of the wheelhouse over ambient at the last evaluation [K] */
-const warm = column(1);
-
-/** Temperature of the wheelhouse's air at the last evaluation [K] */
-export const wheelhouseNow = (): number => air[AMBIENT]! + warm[0]!;
+/** Temperature of the wheelhouse's air at the last evaluation, alone in its array [K] */
+export const wheelhouse_K = column(1);
 
 /** Conductances at this speed, between the two nearest of the grid. */
 export function setConductances(map: ConductanceMap, speed_mps: number): void {
@@ -142,7 +139,7 @@ function convect(gFace: number, gVane: number): void {
   // the wheelhouse is above ambient by what the air that passes it carries off; a part of the radiation ends in it
   const offered = given + air[KEPT]! * loss[BOOK.radiation]!;
   const warmth = riseWheelhouse(offered, taken, air[WHEELHOUSE]!, air[BUOYANT]!);
-  warm[0] = warmth;
+  wheelhouse_K[0] = ambient + warmth;
   const qFace = gFace * (rFace - onFace * warmth),
     qVane = gVane * (rWall - recirculated * warmth);
   const qRim = gRim * (rRim - warmth),

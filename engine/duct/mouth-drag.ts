@@ -55,7 +55,7 @@ export function powerCoolingAir(duct_kgps: number, speed_mps: number): number {
  * @returns drag area [m²]
  *
  * @example
- * dragAreaCoolingAir(0.248, 55.556, 1.184) // => 0.0075406
+ * dragAreaCoolingAir(0.248, 55.556, 1.184) // => 0.00754048
  */
 export function dragAreaCoolingAir(duct_kgps: number, speed_mps: number, density_kgpm3: number): number {
   return (2 * duct_kgps) / (density_kgpm3 * speed_mps);
