@@ -21,13 +21,7 @@ export interface EnthalpyTable {
   temperature_K: Float64Array;
   /** Conduction potential at entry i [W/m] */
   potential: Float64Array;
-  /** Steepest rise of temperature [K] and of potential [W/m] over one cell, of all cells that a step from entry i may reach */
-  steepest_K: Float64Array;
-  steepestPotential: Float64Array;
 }
-
-/** How far a step may go, up or down: 60 to 100 K of iron. */
-const REACH = 24;
 
 const built = new Map<MaterialName, EnthalpyTable>();
 
@@ -86,25 +80,5 @@ function build(material: Material): EnthalpyTable {
     temperature_K[cell] = LOW_K + (i + share) * dT;
     potential[cell] = theta[i]! + share * (theta[i + 1]! - theta[i]!);
   }
-  return {
-    step_Jpkg,
-    temperature_K,
-    potential,
-    steepest_K: steepestRise(temperature_K),
-    steepestPotential: steepestRise(potential),
-  };
-}
-
-/**
- * A step's tangent is taken where the step begins. Where it ends the slope may be five times that: iron takes up little
- * heat on either side of its transformation. A tangent that is too flat makes the step unstable, one too steep only a
- * little less exact, so the steepest within reach is taken.
- */
-function steepestRise(column: Float64Array): Float64Array {
-  return column.map((_, i) => {
-    let steepest = 0;
-    for (let cell = Math.max(0, i - REACH); cell < Math.min(CELLS, i + REACH + 1); cell++)
-      steepest = Math.max(steepest, column[cell + 1]! - column[cell]!);
-    return steepest;
-  });
+  return { step_Jpkg, temperature_K, potential };
 }
