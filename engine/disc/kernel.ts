@@ -32,8 +32,17 @@ import { BOOK, type Stepper } from './stepper.ts';
 const GAMMA = 1 - Math.SQRT1_2;
 const { rim, bell, caliper, padFace, face, wall } = NODE;
 
+/** A step is cut where a slope changes by this factor over it, or a temperature by so much [K], down to a share of it. */
+const BEND = 1.5;
+const LEAP_K = 400;
+const SMALLEST = 1 / 64;
+
 const k1 = new Float64Array(NODES);
 const k2 = new Float64Array(NODES);
+const before_K = new Float64Array(NODES);
+const slopeBefore = new Float64Array(NODES);
+/** What a step books, by BOOK [J] */
+const tally = new Float64Array(6);
 const diagonal = new Float64Array(NODES);
 const toParent = new Float64Array(NODES);
 const toChild = new Float64Array(NODES);
@@ -56,29 +65,61 @@ export function driveLap(
     if (lap.pressed[n]) G[padFace] = network.pressed_WpK;
     const drag = s.drag_N * speed;
     const s0 = share * lap.powerStart_W[n]! + drag;
-    const s1 = share * lap.powerEnd_W[n]! + drag;
-    const change = GAMMA * (s1 - s0);
-
-    evaluate(s, H, true);
-    factorise(GAMMA * dt);
-    addSource(s.discShare, s0 + change);
-    for (let i = 0; i < NODES; i++) k1[i] = dt * F[i]!;
-    solve(k1);
-    book(booked, dt, k1);
-
-    for (let i = 0; i < NODES; i++) k2[i] = H[i]! + k1[i]!;
-    evaluate(s, k2, false);
-    addSource(s.discShare, s1 - change);
-    for (let i = 0; i < NODES; i++) k2[i] = dt * F[i]! - 2 * k1[i]!;
-    solve(k2);
-    book(booked, dt, k2);
-    booked[BOOK.brakeHeat]! += (dt * (s0 + s1)) / 2;
-
-    for (let i = 0; i < NODES; i++) H[i]! += 1.5 * k1[i]! + 0.5 * k2[i]!;
+    const rise = share * lap.powerEnd_W[n]! + drag - s0;
+    // whole, or in halves of halves where a material's slope bends within it
+    for (let done = 0, part = 1; done < 1;) {
+      if (!attempt(s, part * dt, s0 + done * rise, s0 + (done + part) * rise) && part > SMALLEST) {
+        part /= 2;
+        continue;
+      }
+      for (let i = 0; i < NODES; i++) H[i]! += 1.5 * k1[i]! + 0.5 * k2[i]!;
+      for (let i = 0; i < tally.length; i++) booked[i]! += tally[i]!;
+      done += part;
+      part = Math.min(2 * part, 1 - done);
+    }
     if (!out) continue;
     out.wheelhouse_K[first + n + 1] = wheelhouse_K[0]!;
     record(s, out, first + n + 1);
   }
+}
+
+/** Both stages of one step of dt under a power from s0 to s1, into k1, k2 and tally; false where the tangents do not hold over it. */
+function attempt(s: Stepper, dt: number, s0: number, s1: number): boolean {
+  const H = s.enthalpy_J;
+  const change = GAMMA * (s1 - s0);
+  tally.fill(0);
+
+  evaluate(s, H, true);
+  before_K.set(T);
+  slopeBefore.set(dT);
+  factorise(GAMMA * dt);
+  addSource(s.discShare, s0 + change);
+  for (let i = 0; i < NODES; i++) k1[i] = dt * F[i]!;
+  solve(k1);
+  book(tally, dt, k1);
+
+  for (let i = 0; i < NODES; i++) k2[i] = H[i]! + k1[i]!;
+  evaluate(s, k2, false);
+  const holds = tangentsHold();
+  addSource(s.discShare, s1 - change);
+  for (let i = 0; i < NODES; i++) k2[i] = dt * F[i]! - 2 * k1[i]!;
+  solve(k2);
+  book(tally, dt, k2);
+  tally[BOOK.brakeHeat] = (dt * (s0 + s1)) / 2;
+  return holds;
+}
+
+/**
+ * Whether what the first stage took for the slopes of the disc still holds where it leads: iron takes up five times as much
+ * heat within its transformation as beside it, and a tangent that is far too flat makes a long step unstable.
+ */
+function tangentsHold(): boolean {
+  for (let i = 0; i < NODES; i++) {
+    if (!isCast[i]) continue;
+    const bend = dT[i]! / slopeBefore[i]!;
+    if (bend > BEND || bend < 1 / BEND || Math.abs(T[i]! - before_K[i]!) > LEAP_K) return false;
+  }
+  return true;
 }
 
 function addSource(discShare: number, power_W: number): void {

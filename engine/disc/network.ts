@@ -117,8 +117,6 @@ function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
 export interface JoinedTables {
   temperature_K: Float64Array;
   potential: Float64Array;
-  steepest_K: Float64Array;
-  steepestPotential: Float64Array;
   /** Start of each node's table. */
   offset: Int32Array;
   /** Entries per joule of each node [1/J] */
@@ -138,8 +136,6 @@ export function joinTables(network: Network): JoinedTables {
   return {
     temperature_K: joined((table) => table.temperature_K),
     potential: joined((table) => table.potential),
-    steepest_K: joined((table) => table.steepest_K),
-    steepestPotential: joined((table) => table.steepestPotential),
     offset: Int32Array.from(index, (i) => i * size),
     entriesPerJoule: network.mass_kg.map((mass, node) => 1 / (mass * tables[index[node]!]!.step_Jpkg)),
   };

@@ -14,7 +14,7 @@ const { rim, bell, caliper, face, wall } = NODE;
 const SPRAY_SCALE_K = 80;
 
 const column = (size: number): Float64Array => new Float64Array(size);
-/** Temperature [K] and conduction potential [W/m] of each node, and their steepest slopes per enthalpy within a step's reach. */
+/** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
 export const T = column(NODES);
 const P = column(NODES);
 export const dT = column(NODES);
@@ -76,7 +76,7 @@ function between(values: Float64Array, a: number, b: number, w: number): number 
 
 /** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
 export function lookUp({ tables }: Stepper, H: Float64Array): void {
-  const { temperature_K, potential, steepest_K, steepestPotential, offset, entriesPerJoule } = tables;
+  const { temperature_K, potential, offset, entriesPerJoule } = tables;
   for (let i = 0; i < NODES; i++) {
     const perJoule = entriesPerJoule[i]!;
     const at = H[i]! * perJoule;
@@ -86,8 +86,8 @@ export function lookUp({ tables }: Stepper, H: Float64Array): void {
     const climb = potential[a + 1]! - potential[a]!;
     T[i] = temperature_K[a]! + (at - cell) * rise;
     P[i] = potential[a]! + (at - cell) * climb;
-    dT[i] = steepest_K[a]! * perJoule;
-    dP[i] = steepestPotential[a]! * perJoule;
+    dT[i] = rise * perJoule;
+    dP[i] = climb * perJoule;
   }
 }
 
@@ -184,7 +184,7 @@ function bridge(coefficient: number): void {
 }
 
 function atWall(values: Float64Array, wall_K: number): number {
-  const at = Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0);
+  const at = Math.min(Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0), WALLS - 1);
   const j = Math.min(Math.floor(at), WALLS - 2);
   return values[j]! + (at - j) * (values[j + 1]! - values[j]!);
 }

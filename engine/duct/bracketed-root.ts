@@ -30,6 +30,7 @@ export function rootFalling(f: (x: number) => number, bracket: Bracket): number 
   let reach = tolerance * 2 ** Math.max(0, Math.ceil(Math.log2(width / (2 * tolerance))));
   while (high - low > 2 * tolerance) {
     const x = nextPlace(low, high, { secant: (low * fHigh - high * fLow) / (fHigh - fLow), reach, width });
+    if (!(x > low && x < high)) break; // no number lies between the ends
     const fx = f(x);
     if (fx === 0) return x;
     if (fx > 0) [low, fLow] = [x, fx];
