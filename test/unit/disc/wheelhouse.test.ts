@@ -9,7 +9,7 @@ import {
 import type { Changes } from '../../../engine/scenario/override.ts';
 import { celsius } from '../../../engine/units.ts';
 import { stand } from '../../support/standing.ts';
-import { changed, corner, driven } from '../../support/stints.ts';
+import { changed, corner, driven, withPhases } from '../../support/stints.ts';
 
 const wheel = { openShare: 0.35, loadedRadius_m: 0.345 };
 const day = { density_kgpm3: 1.16, air_K: 299 };
@@ -81,12 +81,23 @@ describe('the warmth of a wheelhouse', () => {
 
 // Common practice, no source: what is felt and measured in a wheelhouse of a car that comes in hot.
 describe('a car that stands (common practice, no source)', () => {
-  it.each([450, 500, 600])(
-    'has 60 to 120 °C in the wheelhouse two minutes after disc was at %d °C',
-    (disc_C) => {
-      const { wheelhouse_C } = stood({ disc_C, after_s: 120 });
-      expect(wheelhouse_C).toBeGreaterThan(60);
-      expect(wheelhouse_C).toBeLessThan(120);
+  it.each([30, 70, 85])(
+    'that came in without a cool lap has 60 to 120 °C in the wheelhouse for three minutes, front blanked by %d of 100',
+    (blanking_pct) => {
+      const phases = [
+        { kind: 'push', laps: 8 },
+        { kind: 'stand', duration_s: 180, brake_held: false },
+      ] as const;
+      const scenario = changed({ 'blanking_pct.front': blanking_pct }, withPhases([...phases], 8));
+      const result = driven(scenario);
+      const { cheek_K, wheelhouse_K } = corner(result, 'front').columns!;
+      const end = result.laps.at(-1)!.lastSample;
+      expect(celsius(cheek_K[end]!)).toBeGreaterThan(440);
+      expect(celsius(cheek_K[end]!)).toBeLessThan(600);
+      for (const air_K of wheelhouse_K.subarray(end + 1)) {
+        expect(celsius(air_K)).toBeGreaterThan(60);
+        expect(celsius(air_K)).toBeLessThan(120);
+      }
     },
   );
 
