@@ -16,10 +16,10 @@ for (const [width, height] of [
     await page.getByRole('radio', { name: 'table' }).check();
     const list = page.getByRole('region', { name: 'Front disc, pedal and fluid over the stint' });
     await expect(list).toContainText(
-      /At most \d+\sK, at turn \d+ on lap\s\d+; above 200\sK in \d+ of \d+ brakings\./,
+      /At most \d+\sK, at turn\s\d+ on lap\s\d+; above 200\sK in \d+ of \d+ brakings\./,
     );
     await expect(list).toContainText(
-      /\d+\s% heavier at turn \d+ on lap\s\d+ than in the middle of the window/,
+      /\d+\s% heavier at turn\s\d+ on lap\s\d+ than in the middle of the window/,
     );
     await expect(list).toContainText(/fluid at \d+\s°C after \d+\smin, \d+\sK below its wet boiling point/);
     const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
