@@ -80,6 +80,19 @@ export const proofs: Record<Proof, { name: string; means: string }> = {
   },
 };
 
+/** What the result leans on and nobody published in a form that we could check, see engine/MODEL.md. */
+export const unchecked = [
+  'How much of the car’s air passes the disc’s faces inside a wheel, and how turbulent it is.',
+  'How much more cast vanes take than smooth tubes, and what the turn at their entry costs: set so that the heavy car does what practitioners report.',
+  'The loss of a taped mouth between open and shut; only its two ends are known.',
+  'How much a bent and shortened hose adds, and where the leak sits: measure the flow of your own.',
+  'The pressure at a mouth behind another car.',
+  'Pads: their share of the heat where a ring runs under them, the gap when they are off, what soaks in.',
+  'Caliper and fluid: every way that heat takes to them.',
+  'How the conductivity of your iron falls with temperature; carbon-ceramic altogether.',
+  'Rain: how much water reaches the disc.',
+] as const;
+
 export const countOf = (proof: Proof): number => checks.filter((check) => check.proof === proof).length;
 
 /** The checks that are furthest from their source, told by their worst line. */
