@@ -1,0 +1,104 @@
+import type { Locator, Page } from '@playwright/test';
+import { finished } from '../../engine/advise/look.ts';
+import { spread } from '../../engine/advise/spread.ts';
+import { defaultScenario } from '../../engine/scenario/library.ts';
+import { expect, test } from './fixtures.ts';
+import { dragTo, openSheet } from './sheet.ts';
+
+/** A hundred draws of both axles, after the spans, on a slow machine. */
+const PATIENCE = { timeout: 40_000 };
+const COUNTED =
+  /In \d+ of\s100 draws of what we do not know the fronts stay in, in \d+ the rears; not calibrated\./;
+const PENDING = /Its doubt is being computed; not calibrated\./;
+
+const countIn = async (sentence: Locator): Promise<string> =>
+  COUNTED.exec((await sentence.textContent()) ?? '')?.[0] ?? '';
+
+test.beforeEach(() => test.setTimeout(120_000));
+
+/** How long after each move of the slider the page was drawn anew, and what the sentence said of its doubt meanwhile. */
+async function watchDrag(page: Page): Promise<void> {
+  await page.evaluate(`{
+    window.waits = [];
+    window.doubts = new Set();
+    const shown = document.querySelector('.sentence .rest');
+    let asked = 0;
+    let isMoved = false;
+    document.addEventListener('input', () => { asked ||= performance.now(); isMoved = true; }, true);
+    new MutationObserver(() => {
+      if (asked) window.waits.push(performance.now() - asked);
+      asked = 0;
+      if (isMoved) window.doubts.add(/draws/.test(shown.textContent) ? 'counted' : 'pending');
+    }).observe(document.querySelector('.sentence'), { subtree: true, childList: true, characterData: true });
+  }`);
+}
+
+test('the sentence says that its doubt is computed, then how many draws stay in, as the engine counts them', async ({
+  page,
+}) => {
+  const { sentence } = await openSheet(page);
+  await expect(sentence).toContainText(PENDING);
+  await expect(sentence).toContainText(COUNTED, PATIENCE);
+  const { corners } = finished(spread(defaultScenario(), { draws: 100, seed: 1 }));
+  const [front, rear] = corners.map(({ count }) => count.in);
+  expect(await countIn(sentence)).toMatch(new RegExp(`In ${front} of\\s100 .* in ${rear} the rears`));
+  await expect(page.getByText(/Measure first: [a-z ,]+ \(±\d+\sK\)\./)).toBeVisible(PATIENCE);
+});
+
+test('nothing below moves when span, draws and what to measure arrive', async ({ page }) => {
+  const { sentence } = await openSheet(page);
+  const places = (): Promise<number[]> =>
+    page.evaluate(
+      `['.driver', '.columns', '.plot'].map((one) => document.querySelector(one).getBoundingClientRect().top)`,
+    );
+  const before = await places();
+  await expect(sentence).toContainText(COUNTED, PATIENCE);
+  await expect(page.getByText(/Measure first/)).toBeVisible(PATIENCE);
+  expect(await places()).toEqual(before);
+});
+
+test('a drag in the middle of the draws is drawn as fast as ever, and never under an old count', async ({
+  page,
+}) => {
+  const { sentence, slider } = await openSheet(page);
+  await expect(sentence).toContainText(/Safe on counted laps|No blanking/, PATIENCE);
+  await watchDrag(page);
+  await dragTo(page, slider('Front blanking'), 0.3);
+  const waits = await page.evaluate<number[]>('window.waits');
+  expect(waits.length).toBeGreaterThan(2);
+  const sorted = waits.sort((a, b) => a - b);
+  expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThan(250);
+  expect(await page.evaluate('[...window.doubts]')).toEqual(['pending']);
+});
+
+test('another blanking is drawn anew: the old count goes at once and another comes', async ({ page }) => {
+  const { sentence, slider } = await openSheet(page);
+  await expect(sentence).toContainText(COUNTED, PATIENCE);
+  const before = await countIn(sentence);
+  await slider('Front blanking').fill('20');
+  await expect(sentence).toContainText(PENDING);
+  await expect(sentence).toContainText(COUNTED, PATIENCE);
+  expect(await countIn(sentence)).not.toBe(before);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(sentence).toContainText(PENDING);
+  await expect.poll(() => countIn(sentence), PATIENCE).toBe(before);
+});
+
+test('what arrives later is read out alone', async ({ page }) => {
+  const { sentence } = await openSheet(page);
+  await expect(sentence).toHaveAttribute('aria-atomic', 'false');
+  await expect(sentence).toContainText(PENDING);
+  await page.evaluate(`{
+    window.touched = new Set();
+    const parts = [...document.querySelector('[role=status]').children];
+    new MutationObserver((changes) => {
+      for (const { target } of changes) window.touched.add(parts.findIndex((part) => part.contains(target)));
+    }).observe(document.querySelector('[role=status]'), { subtree: true, childList: true, characterData: true });
+  }`);
+  await expect(sentence).toContainText(COUNTED, PATIENCE);
+  // the rest may gain its span meanwhile; what leads and what the driver is told stay untouched
+  const touched = await page.evaluate<number[]>('[...window.touched]');
+  expect(touched).toContain(2);
+  expect(touched).not.toContain(0);
+  expect(touched).not.toContain(3);
+});
