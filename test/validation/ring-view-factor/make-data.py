@@ -21,5 +21,6 @@ def view(inner, outer, disc, distance):
     return float((per_ring * 2 * np.pi * r1 * w1).sum() / (np.pi * (outer**2 - inner**2)))
 
 
-for ring in ((0.10, 0.16, 0.2, 0.1), (0.128, 0.19, 0.23, 0.06), (0.1, 0.14, 0.19, 0.06), (0.05, 0.15, 0.15, 0.3)):
-    print(",".join(map(str, ring)) + f",{view(*ring):.6f},")
+if __name__ == "__main__":
+    for ring in ((0.10, 0.16, 0.2, 0.1), (0.128, 0.19, 0.23, 0.06), (0.1, 0.14, 0.19, 0.06), (0.05, 0.15, 0.15, 0.3)):
+        print(",".join(map(str, ring)) + f",{view(*ring):.6f},")
