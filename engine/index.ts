@@ -5,7 +5,11 @@ export type * from './advise/span.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
+export type * from './report/by-hand/by-hand.ts';
+export type * from './report/by-hand/hand-line.ts';
 export type {
+  ByHandReply,
+  CornerByHand,
   EngineDoor,
   NotFound,
   ReaderDoor,

@@ -2,9 +2,10 @@
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
+import type { ByHand } from '../report/by-hand/by-hand.ts';
 import type { Problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import type { StintResult } from '../stint/result.ts';
+import type { CornerResult, StintResult } from '../stint/result.ts';
 
 export interface RunRequest {
   /** Number of the request; the reply carries it back. */
@@ -32,6 +33,13 @@ export type SpreadReply = { kind: 'spread'; spread: Spread } | NotFound;
 
 export type SensitivityReply = { kind: 'sensitivity'; corners: CornerSensitivity[] } | NotFound;
 
+/** The main numbers of a corner followed by hand, and where its run used the laws. */
+export interface CornerByHand extends Pick<CornerResult, 'axle' | 'side' | 'ranges'> {
+  byHand: ByHand | null;
+}
+
+export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[] } | NotFound;
+
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {
   readonly size: number;
@@ -46,6 +54,8 @@ export interface EngineDoor {
   findSpread(request: SpreadRequest): Promise<SpreadReply>;
   /** Moves each doubted value alone; rests and makes room likewise. */
   findSensitivity(request: SpanRequest): Promise<SensitivityReply>;
+  /** Runs the stint once more and follows the main numbers of every corner by hand. */
+  followByHand(request: SpanRequest): Promise<ByHandReply>;
   /** Ends the search under way, whichever it is, at its next rest. */
   leaveSearch(): void;
 }

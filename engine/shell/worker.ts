@@ -4,6 +4,7 @@ import type { Search } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
 import { sensitivity } from '../advise/sensitivity.ts';
 import { spread } from '../advise/spread.ts';
+import { byHand } from '../report/by-hand/by-hand.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -11,6 +12,7 @@ import { compile, type CompileOptions } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
 import type {
+  ByHandReply,
   EngineDoor,
   NotFound,
   RunReply,
@@ -32,6 +34,7 @@ const door: EngineDoor = {
     ),
   findSensitivity: (request) =>
     searched(request, sensitivity, (corners): SensitivityReply => ({ kind: 'sensitivity', corners })),
+  followByHand: (request) => Promise.resolve(handReply(request)),
   leaveSearch: () => void (latestSearch += 1),
 };
 
@@ -80,6 +83,24 @@ function reply({ id, scenario, driven }: RunRequest): RunReply {
     return transfer(answer, buffersOf(result));
   } catch (error) {
     return { id, kind: 'failure', message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+function handReply({ scenario, driven }: SpanRequest): ByHandReply {
+  const checked = checkScenario(scenario);
+  if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
+  try {
+    const model = compile(checked.scenario, { driven });
+    const result = run(model);
+    const corners = result.corners.map(({ axle, side, ranges }, i) => ({
+      axle,
+      side,
+      ranges,
+      byHand: byHand(model, result, i),
+    }));
+    return { kind: 'by hand', corners };
+  } catch (error) {
+    return { kind: 'failure', message: error instanceof Error ? error.message : String(error) };
   }
 }
 

@@ -1,12 +1,18 @@
 /** The doors to the engine in workers of their own. A worker that breaks rejects all that was asked of it. */
 import { proxy, wrap } from 'comlink';
-import type { EngineDoor, ReaderDoor } from '../../engine/index.ts';
+import type { ByHandReply, EngineDoor, ReaderDoor, SpanRequest } from '../../engine/index.ts';
 import type { OpenDoor } from './engine-client.ts';
 import type { AdviceDoor } from './adviser.svelte.ts';
 import type { TraceDoor } from './trace-client.ts';
 
+/** Follows the main numbers by hand. */
+export interface HandDoor {
+  followByHand(request: SpanRequest): Promise<ByHandReply>;
+  close(): void;
+}
+
 /** For stints and the advice on them. */
-export function openWorker(): OpenDoor & AdviceDoor {
+export function openWorker(): OpenDoor & AdviceDoor & HandDoor {
   const worker = new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
   const engine = wrap<EngineDoor>(worker);
   const broken = breaking(worker);
@@ -15,6 +21,7 @@ export function openWorker(): OpenDoor & AdviceDoor {
     findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
     findSpread: (request) => Promise.race([engine.findSpread(request), broken]),
     findSensitivity: (request) => Promise.race([engine.findSensitivity(request), broken]),
+    followByHand: (request) => Promise.race([engine.followByHand(request), broken]),
     leaveSearch: () => void engine.leaveSearch(),
     close: () => worker.terminate(),
   };

@@ -68,7 +68,7 @@ export function airByHand(
         given: [
           of('ṁ', 'flow', Math.abs(at.vane_kgps)),
           of('A', 'area', passage.flowArea_m2),
-          of('d', 'number', passage.hydraulicDiameter_m),
+          of('d', 'length', passage.hydraulicDiameter_m),
         ],
         found: of('Re', 'number', Re),
         model: null,

@@ -18,6 +18,7 @@ export type HandKind =
   | 'mass'
   | 'density'
   | 'time'
+  | 'length'
   | 'share'
   | 'number';
 
