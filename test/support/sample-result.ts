@@ -189,6 +189,7 @@ function corner(
     air: [],
     ductCost: null,
     pressures: null,
+    ranges: [],
   };
 }
 
