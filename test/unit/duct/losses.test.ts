@@ -112,6 +112,18 @@ describe('pumping', () => {
     expect(riseSolidBody(rotor)).toBeLessThan(riseEuler(1.2, 19, slipWiesner(48)));
   });
 
+  // Whatever share of the solid-body rise a scenario states, the air cannot gain more than Euler's equation allows.
+  it.each([
+    ['380 mm, 60 vanes', 0.19, 0.128, 60],
+    ['290 mm, 40 vanes', 0.145, 0.093, 40],
+    ['a disc open to its axle', 0.165, 0.001, 30],
+  ])('in full stays under the Euler rise of %s', (_, outerRadius_m, innerRadius_m, vanes) => {
+    const rotor = { density_kgpm3: 1.2, wheel_radps: 180, outerRadius_m, innerRadius_m };
+    const euler_Pa = riseEuler(1.2, 180 * outerRadius_m, slipWiesner(vanes));
+    expect(riseSolidBody(rotor) / euler_Pa).toBeLessThan(0.6);
+    expect(riseSolidBody(rotor) / euler_Pa).toBeGreaterThan(0.2);
+  });
+
   // Other authors' slip for 36 radial vanes: Stodola 1 − π/Z, Stanitz 1 − 0.63 π/Z.
   it("has a slip between Stodola's and Stanitz's for 36 vanes", () => {
     expect(slipWiesner(36)).toBeGreaterThan(1 - Math.PI / 36);
