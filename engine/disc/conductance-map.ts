@@ -11,12 +11,8 @@ import { faceConductance, rimConductance } from './face-convection.ts';
 import { materials } from './materials.ts';
 import { vaneConductance } from './vane-convection.ts';
 import { vanePassage } from './vane-passage.ts';
+import { fillWalls, WALLS } from './wall-grid.ts';
 import { capacityBuoyant, capacityDriven, shareRadiationKept } from './wheelhouse.ts';
-
-/** Wall temperatures of the grid: 250, 500 ... 1500 K. */
-export const WALL_LOW_K = 250;
-export const WALL_STEP_K = 250;
-export const WALLS = 6;
 
 export interface CornerAir {
   ambient_K: number;
@@ -32,14 +28,13 @@ export interface ConductanceMap {
   speeds: number;
   /** Air that reaches the corner: the day's, or a wake's [K] */
   air_K: Float64Array;
-  /** Faces and vanes, entry speed·WALLS + wall [W/K] */
+  /** Each by the temperature of its own surface, entry speed·WALLS + wall [W/K] */
   face: Float64Array;
   vane: Float64Array;
-  /** One entry a speed [W/K] */
   rim: Float64Array;
   bell: Float64Array;
   caliper: Float64Array;
-  /** Heat capacity of the air that the car's speed drives through the wheelhouse [W/K] */
+  /** One entry a speed: heat capacity of the air that the car's speed drives through the wheelhouse [W/K] */
   wheelhouse: Float64Array;
   /** The same for the air that its own buoyancy drives, per root of its warmth [W/K^1.5] */
   wheelhouseBuoyant: number;
@@ -54,11 +49,6 @@ export interface ConductanceMap {
   sprayVane_W: Float64Array;
 }
 
-/** Temperatures of edge, bell and caliper at which the air's properties are taken: they stay near them [K] */
-const RIM_K = 600;
-const BELL_K = 400;
-const CALIPER_K = 400;
-
 /** The map of one corner for one blanking, day and gap. The air path's grid of speeds must be even and start at 0. */
 export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAir): ConductanceMap {
   const speeds = path.speed_mps.length;
@@ -70,9 +60,9 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     air_K: column().fill(air.ambient_K),
     face: new Float64Array(speeds * WALLS),
     vane: new Float64Array(speeds * WALLS),
-    rim: column(),
-    bell: column(),
-    caliper: column(),
+    rim: new Float64Array(speeds * WALLS),
+    bell: new Float64Array(speeds * WALLS),
+    caliper: new Float64Array(speeds * WALLS),
     wheelhouse: column(),
     wheelhouseBuoyant: 0,
     radiationKept: shareRadiationKept(spec.wheel.openShare),
@@ -95,15 +85,14 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
       wheel_radps: speed_mps / spec.wheel.loadedRadius_m,
       density_kgpm3: density,
     };
-    for (let j = 0; j < WALLS; j++) {
-      const wall_K = WALL_LOW_K + j * WALL_STEP_K;
-      map.face[i * WALLS + j] = air.cooling * faceConductance(spec, outside, wall_K);
-      const inVanes = { ...turning, wall_K, air_K: air.ambient_K, still: spec.wheel.still };
-      map.vane[i * WALLS + j] = passage ? air.cooling * vaneConductance(spec.disc, passage, inVanes) : 0;
-    }
-    map.rim[i] = air.cooling * rimConductance(spec, outside, RIM_K);
-    map.bell[i] = air.cooling * bellConductance(spec, outside, BELL_K);
-    map.caliper[i] = air.cooling * caliperConductance(spec, outside, CALIPER_K);
+    const fill = (column: Float64Array, law: (wall_K: number) => number): void =>
+      fillWalls(column, i * WALLS, (wall_K) => air.cooling * law(wall_K));
+    fill(map.face, (wall_K) => faceConductance(spec, outside, wall_K));
+    fill(map.rim, (wall_K) => rimConductance(spec, outside, wall_K));
+    fill(map.bell, (wall_K) => bellConductance(spec, outside, wall_K));
+    fill(map.caliper, (wall_K) => caliperConductance(spec, outside, wall_K));
+    const inVanes = { ...turning, air_K: air.ambient_K, still: spec.wheel.still };
+    if (passage) fill(map.vane, (wall_K) => vaneConductance(spec.disc, passage, { ...inVanes, wall_K }));
     map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps });
     map.recirculated[i] = shareRecirculated(vane_kgps, leak_kgps);
     const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });

@@ -3,10 +3,11 @@
  *
  * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs.
  */
-import { WALL_LOW_K, WALL_STEP_K, WALLS, type ConductanceMap } from './conductance-map.ts';
+import type { ConductanceMap } from './conductance-map.ts';
 import { CELLS } from './enthalpy-table.ts';
 import { NODE, NODES, PARENT } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
+import { WALL_LOW_K, WALL_STEP_K, WALLS } from './wall-grid.ts';
 import { riseWheelhouse } from './wheelhouse.ts';
 
 const { rim, bell, caliper, face, wall } = NODE;
@@ -30,36 +31,32 @@ export const slope = column(12);
 /** Whether a node's link runs inside the cast ring, between conduction potentials. */
 export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= face || i === rim));
 
-const faceAt = column(WALLS);
-const vaneAt = column(WALLS);
-/** The step's air: conductances of rim, bell, caliper [W/K], wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
-const air = column(11);
-const RIM = 0,
-  BELL = 1,
-  CALIPER = 2,
-  WHEELHOUSE = 3,
-  RECIRCULATED = 4,
-  ON_FACE = 5,
-  SPRAY_FACE = 6,
-  SPRAY_VANE = 7,
-  AMBIENT = 8,
-  BUOYANT = 9,
-  KEPT = 10;
+/** The step's air: place between two rows of the map, wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
+const air = column(9);
+const PAST_ROW = 0,
+  WHEELHOUSE = 1,
+  RECIRCULATED = 2,
+  ON_FACE = 3,
+  SPRAY_FACE = 4,
+  SPRAY_VANE = 5,
+  AMBIENT = 6,
+  BUOYANT = 7,
+  KEPT = 8;
 /** Temperature of the wheelhouse's air at the last evaluation, alone in its array [K] */
 export const wheelhouse_K = column(1);
 
-/** Conductances at this speed, between the two nearest of the grid. */
+let conductances: ConductanceMap;
+/** Entry of the map's first wall at the speed below this one. */
+let row = 0;
+
+/** The air at this speed, between the two nearest of the grid. */
 export function setConductances(map: ConductanceMap, speed_mps: number): void {
   const at = speed_mps / map.speedStep_mps;
   const i = Math.min(Math.floor(at), map.speeds - 2);
   const w = at - i;
-  for (let j = 0, a = i * WALLS; j < WALLS; j++, a++) {
-    faceAt[j] = between(map.face, a, a + WALLS, w);
-    vaneAt[j] = between(map.vane, a, a + WALLS, w);
-  }
-  air[RIM] = between(map.rim, i, i + 1, w);
-  air[BELL] = between(map.bell, i, i + 1, w);
-  air[CALIPER] = between(map.caliper, i, i + 1, w);
+  conductances = map;
+  row = i * WALLS;
+  air[PAST_ROW] = w;
   air[WHEELHOUSE] = between(map.wheelhouse, i, i + 1, w);
   air[RECIRCULATED] = between(map.recirculated, i, i + 1, w);
   air[SPRAY_FACE] = between(map.sprayFace_W, i, i + 1, w);
@@ -101,10 +98,13 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
     F[i]! -= flux;
     F[p]! += flux;
   }
-  const gFace = atWall(faceAt, T[face]!);
-  const gVane = atWall(vaneAt, T[wall]!);
+  const gFace = atWall(conductances.face, T[face]!),
+    gVane = atWall(conductances.vane, T[wall]!);
+  const gRim = atWall(conductances.rim, T[rim]!),
+    gBell = atWall(conductances.bell, T[bell]!),
+    gCaliper = atWall(conductances.caliper, T[caliper]!);
   radiate(s.radiation, tangents);
-  convect(gFace, gVane);
+  convect(gFace, gVane, gRim, gBell, gCaliper);
   bridge(s.bridge_WpK4);
   const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
   const mount = s.mount_WpK * (T[caliper]! - air[AMBIENT]!);
@@ -114,19 +114,16 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   if (!tangents) return;
   slope[0] = gFace * dT[face]!;
   slope[1] = gVane * dT[wall]!;
-  slope[2] = air[RIM]! * dT[rim]!;
-  slope[3] = air[BELL]! * dT[bell]!;
-  slope[4] = air[CALIPER]! * dT[caliper]!;
+  slope[2] = gRim * dT[rim]!;
+  slope[3] = gBell * dT[bell]!;
+  slope[4] = gCaliper * dT[caliper]!;
   slope[10] = s.hub_WpK * dT[bell]!;
   slope[11] = s.mount_WpK * dT[caliper]!;
 }
 
 /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
-function convect(gFace: number, gVane: number): void {
+function convect(gFace: number, gVane: number, gRim: number, gBell: number, gCaliper: number): void {
   const ambient = air[AMBIENT]!;
-  const gRim = air[RIM]!,
-    gBell = air[BELL]!,
-    gCaliper = air[CALIPER]!;
   const onFace = air[ON_FACE]!,
     recirculated = air[RECIRCULATED]!;
   const rFace = T[face]! - ambient,
@@ -183,8 +180,13 @@ function bridge(coefficient: number): void {
   F[caliper]! += power;
 }
 
+/** Conductance at a wall temperature and the step's speed. */
 function atWall(values: Float64Array, wall_K: number): number {
-  const at = Math.min(Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0), WALLS - 1);
+  const at = Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0);
   const j = Math.min(Math.floor(at), WALLS - 2);
-  return values[j]! + (at - j) * (values[j + 1]! - values[j]!);
+  const a = row + j;
+  const w = air[PAST_ROW]!;
+  const cooler = between(values, a, a + WALLS, w);
+  const hotter = between(values, a + 1, a + 1 + WALLS, w);
+  return cooler + (at - j) * (hotter - cooler);
 }

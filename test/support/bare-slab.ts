@@ -1,12 +1,12 @@
 /** A corner stripped to one cheek: no air, no pads, no bell, no radiation; what it is made of stays. */
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
-import { WALLS } from '../../engine/disc/conductance-map.ts';
 import type { CornerSpec } from '../../engine/disc/corner-spec.ts';
 import { driveLap } from '../../engine/disc/kernel.ts';
 import type { LapSteps } from '../../engine/disc/lap-input.ts';
 import { materials, type MaterialName } from '../../engine/disc/materials.ts';
 import { valueAtTemperature } from '../../engine/disc/materials/material.ts';
 import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
+import { WALLS } from '../../engine/disc/wall-grid.ts';
 
 /** Small heat from here keeps a material's properties at their values for 20 °C [K] */
 export const ROOM_K = 293.15;
@@ -81,15 +81,16 @@ export function slabSpec({ thickness_m, area_m2, material = 'grey iron' }: Slab)
 /** Air that takes nothing, or the same from face and wall at any speed and temperature. */
 export function stillMap(face_WpK = 0, wall_WpK = 0): ConductanceMap {
   const column = (): Float64Array => new Float64Array(2);
+  const walls = (value_WpK: number): Float64Array => new Float64Array(2 * WALLS).fill(value_WpK);
   return {
     speedStep_mps: 100,
     speeds: 2,
     air_K: column().fill(ROOM_K),
-    face: new Float64Array(2 * WALLS).fill(face_WpK),
-    vane: new Float64Array(2 * WALLS).fill(wall_WpK),
-    rim: column(),
-    bell: column(),
-    caliper: column(),
+    face: walls(face_WpK),
+    vane: walls(wall_WpK),
+    rim: walls(0),
+    bell: walls(0),
+    caliper: walls(0),
     wheelhouse: column().fill(1e12),
     wheelhouseBuoyant: 0,
     radiationKept: 0,
