@@ -9,16 +9,20 @@ export interface Braking {
   /** Node after the interval of the highest power. */
   peak: number;
   place: string;
+  /** Too little heat for a braking phase. */
+  isTouch: boolean;
 }
 
 /** Power of all four brakes above which they count as on [W] */
 const ON_W = 2000;
 /** Two touches of the brake closer than this are one [s] */
 const JOIN_S = 0.25;
-/** Less heat than this is no braking phase; it is in the heat all the same [J] */
+/** Less heat than this is a touch of the brake and no braking phase; it is in the heat all the same [J] */
 const LEAST_J = 4000;
+/** Less than this has no steps of its own [J] */
+const LEAST_TOUCH_J = 500;
 
-/** All braking phases of a lap in order. */
+/** All braking phases and touches of the brake of a lap in order. */
 export function brakingsOf({ profile, heat, corners }: Motion): Braking[] {
   const { time_s, distance_m } = profile;
   const found: { from: number; to: number }[] = [];
@@ -28,13 +32,21 @@ export function brakingsOf({ profile, heat, corners }: Motion): Braking[] {
     if (last && time_s[i]! - time_s[last.to]! < JOIN_S) last.to = i + 1;
     else found.push({ from: i, to: i + 1 });
   }
+  const heatOf = ({ from, to }: { from: number; to: number }): number =>
+    heat.cumulative_J[to]! - heat.cumulative_J[from]!;
   return found
-    .filter(({ from, to }) => heat.cumulative_J[to]! - heat.cumulative_J[from]! > LEAST_J)
+    .filter((one) => heatOf(one) > LEAST_TOUCH_J)
     .map(({ from, to }) => {
       let best = from;
       for (let i = from; i < to; i++) if (heat.power_W[i]! > heat.power_W[best]!) best = i;
       const place = placeOf(corners, distance_m[from]!, distance_m[to]!);
-      return { from, to, peak: Math.min(Math.max(best, from + 1), to), place };
+      return {
+        from,
+        to,
+        peak: Math.min(Math.max(best, from + 1), to),
+        place,
+        isTouch: heatOf({ from, to }) <= LEAST_J,
+      };
     });
 }
 

@@ -9,12 +9,12 @@ import type { Axle } from './result.ts';
 import { meanPowers } from './step-powers.ts';
 
 /** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
-const FIRST_S = 0.03;
+const FIRST_S = 0.02;
 const GROWTH = 1.5;
-const LONGEST_ON_S = 0.125;
+const LONGEST_ON_S = 0.11;
 const LONGEST_OFF_S = 2;
 /** Longest step while the brake builds up to its peak: power there is anything but a straight line [s] */
-const LONGEST_BUILD_S = 0.05;
+const LONGEST_BUILD_S = 0.04;
 /** Longest step in a short braking phase over its length: a touch of the brake has its peak within a few steps [-] */
 const SHARE_OF_STOP = 0.08;
 
@@ -61,12 +61,13 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
   for (const braking of brakings) {
     upTo(timeAt(braking.from), LONGEST_OFF_S);
     const fromStep = ends.length;
-    const longest_s = Math.min(LONGEST_ON_S, SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from)));
+    const share_s = SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from));
+    const longest_s = Math.min(LONGEST_ON_S, Math.max(share_s, FIRST_S));
     upTo(timeAt(braking.peak), Math.min(longest_s, LONGEST_BUILD_S));
     // the last interval of the profile takes the brake off, in steps of its own
     upTo(timeAt(Math.max(braking.peak, braking.to - 1)), longest_s);
     upTo(timeAt(braking.to), longest_s);
-    stops.push(stopOf(motion, braking, fromStep, ends.length));
+    if (!braking.isTouch) stops.push(stopOf(motion, braking, fromStep, ends.length));
   }
   const duration_s = profile.time_s.at(-1)!;
   upTo(duration_s, LONGEST_OFF_S);

@@ -19,6 +19,38 @@ describe('half the step', () => {
   });
 });
 
+/** How far a column is at any of its own moments from one of finer steps, at most [K] */
+function farthest(
+  column: Float64Array,
+  time_s: Float64Array,
+  fine: { column: Float64Array; time_s: Float64Array },
+) {
+  let i = 0;
+  return column.reduce((most, value, n) => {
+    const t = time_s[n]!;
+    while (i < fine.time_s.length - 2 && fine.time_s[i + 1]! < t) i++;
+    const w = (t - fine.time_s[i]!) / (fine.time_s[i + 1]! - fine.time_s[i]!);
+    return Math.max(most, Math.abs(value - fine.column[i]! - w * (fine.column[i + 1]! - fine.column[i]!)));
+  }, 0);
+}
+
+describe('against steps an eighth as long', () => {
+  it.each(shipped)(
+    'faces of %s are within 1 K at every moment, within 0.5 K at the peak of every stop',
+    (_, scenario) => {
+      const usual = driven(scenario);
+      const exact = driven(scenario, { stepScale: 1 / 8 });
+      usual.corners.forEach(({ columns, stops, axle }, c) => {
+        const there = exact.corners[c]!;
+        const fine = { column: there.columns!.face_K, time_s: exact.clock.time_s };
+        expect(farthest(columns!.face_K, usual.clock.time_s, fine), axle).toBeLessThanOrEqual(1);
+        const moved = stops.map(({ peakFace_K }, i) => Math.abs(peakFace_K - there.stops[i]!.peakFace_K));
+        expect(Math.max(...moved), axle).toBeLessThanOrEqual(0.5);
+      });
+    },
+  );
+});
+
 const filled = (value: number): Float64Array => new Float64Array(2).fill(value);
 
 /** Order at which the temperatures of all nodes close in on those of far shorter steps, over two halvings. */
