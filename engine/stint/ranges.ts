@@ -2,7 +2,6 @@
  * Where a run used the laws of the model against where they hold. Laws that follow the speed are looked at from the mean to
  * the top speed of the push laps, where the heat goes; tables of materials over the whole run.
  */
-import { viscosityAir } from '../air/dry-air.ts';
 import { wakeGapRange, wakeOffsetRange } from '../air/wake.ts';
 import { outsideReynolds } from '../disc/body-convection.ts';
 import { cheekRange } from '../disc/cheek-mesh.ts';
@@ -19,11 +18,14 @@ import { emissivityRange } from '../disc/radiation.ts';
 import { reynoldsFlow, rotationNumber } from '../disc/vane-convection.ts';
 import { vanePassage } from '../disc/vane-passage.ts';
 import { wheelhouseRange } from '../disc/wheelhouse.ts';
+import { ductMachRange } from '../duct/duct-numbers.ts';
 import { flattenedRange } from '../duct/flattened.ts';
 import { compressionRange, hoseReynoldsRange } from '../duct/hose.ts';
+import { bendRange } from '../duct/loss-bend.ts';
 import type { ValidRange } from '../valid-range.ts';
 import { airPath } from './corner-air.ts';
 import type { CornerModel, StintModel } from './compile.ts';
+import { ductNumbers } from './duct-pressures.ts';
 import { gapAt, legsOf } from './legs.ts';
 import type { LapPassage } from './passages.ts';
 import type { RangeUse } from './result.ts';
@@ -62,7 +64,8 @@ function fixed({ scenario }: StintModel, { corner, spec }: CornerModel): Used[] 
     [stillRange, spec.wheel.still],
     [openWheelRange, spec.wheel.openShare],
     [emissivityRange, disc.emissivity_track, disc.emissivity_other, bell.emissivity, caliper.emissivity],
-    ...(duct ? ([[compressionRange, duct.hose_compression_pct]] as Used[]) : []),
+    [compressionRange, duct?.hose_compression_pct ?? NaN],
+    [bendRange, ...(duct?.bends ?? []).map((bend) => bend.radius_ratio)],
     ...(duct?.clearance_mm
       ? ([[flattenedRange, Math.min(1, duct.clearance_mm / duct.hose_mm)]] as Used[])
       : []),
@@ -77,8 +80,6 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
   const legs = legsOf(model.scenario);
   const disc_K = trace.cheek_K.reduce((sum, T) => sum + T, 0) / trace.cheek_K.length;
   const passage = vanePassage(spec.disc, materials[spec.disc.material].density_kgpm3);
-  const hose_m = (corner.brake.duct?.hose_mm ?? 0) / 1000;
-  const hoses_m2 = ((corner.brake.duct?.hoses ?? 0) * Math.PI * hose_m ** 2) / 4;
   const one = [...new Map(laps.map((lap) => [`${lap.leg}`, lap])).values()];
   const at = one.flatMap(({ plan, leg, day }) =>
     [plan.end_m.at(-1)! / plan.duration_s, plan.topSpeed_mps].map((speed_mps) => {
@@ -100,7 +101,7 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
         day,
         outside,
         speed_mps,
-        duct_kgps: flow(flows.duct_kgps),
+        duct: ductNumbers(corner, scenario, speed_mps),
         vane_kgps: Math.abs(flow(flows.vane_kgps)),
       };
     }),
@@ -129,16 +130,14 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
           ? []
           : ([[pillarRange, ...through(passage.pillar_m, passage.flowArea_m2)]] as Used[])),
       ];
-  const inHose = at
-    .filter(({ duct_kgps }) => hose_m > 0 && duct_kgps > 0)
-    .map(({ duct_kgps, day }) => ((duct_kgps / hoses_m2) * hose_m) / viscosityAir(day.ambient_K));
   return [
     [rotatingDiscRange, ...at.map(({ outside }) => outside.rotation)],
     [passingAirRange, ...at.map(({ outside }) => outside.passing)],
     [turningCylinderRange, ...at.map(({ outside }) => outside.edge)],
     [plateRange, ...at.flatMap(({ outside }) => [outside.bell, outside.caliper])],
     ...inside,
-    [hoseReynoldsRange, ...inHose],
+    [hoseReynoldsRange, ...at.map(({ duct }) => duct?.hoseReynolds || NaN)],
+    [ductMachRange, ...at.map(({ duct }) => duct?.mach ?? NaN)],
   ];
 }
 
