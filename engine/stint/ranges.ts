@@ -74,11 +74,11 @@ function fixed({ scenario }: StintModel, { corner, spec }: CornerModel): Used[] 
   ];
 }
 
-/** Laws of flow and convection at the mean and the top speed of the push laps, the disc at its mean over the run. */
+/** Laws of flow and convection at the mean and the top speed of the push laps, the disc at its mean over them. */
 function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: CornerColumns): Used[] {
   const laps = model.passages.filter((p): p is LapPassage => p.kind === 'push');
   const legs = legsOf(model.scenario);
-  const disc_K = trace.cheek_K.reduce((sum, T) => sum + T, 0) / trace.cheek_K.length;
+  const disc_K = meanAtPush(model, trace.cheek_K);
   const passage = vanePassage(spec.disc, materials[spec.disc.material].density_kgpm3);
   const one = [...new Map(laps.map((lap) => [`${lap.leg}`, lap])).values()];
   const at = one.flatMap(({ plan, leg, day }) =>
@@ -139,6 +139,17 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
     [hoseReynoldsRange, ...at.map(({ duct }) => duct?.hoseReynolds || NaN)],
     [ductMachRange, ...at.map(({ duct }) => duct?.mach ?? NaN)],
   ];
+}
+
+/** Mean over the samples of all push laps, or over the whole stint where there is none. */
+function meanAtPush({ passages }: StintModel, column: Float64Array): number {
+  let first = 1;
+  const pushed = passages.flatMap(({ kind, plan }) => {
+    const own = [...column.subarray(first, (first += plan.steps))];
+    return kind === 'push' ? own : [];
+  });
+  const samples = pushed.length > 0 ? pushed : [...column];
+  return samples.reduce((sum, T) => sum + T, 0) / samples.length;
 }
 
 /** Coldest and hottest of what is made of each material. */
