@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createStepper, nodeTemperatures } from '../../engine/disc/stepper.ts';
+import { WALLS } from '../../engine/disc/wall-grid.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
 import { cornersOf, specOf } from '../../engine/stint/corners.ts';
 import { drivenSlab, evenSteps, stillMap } from '../support/bare-slab.ts';
@@ -51,7 +52,7 @@ describe('against steps an eighth as long', () => {
   );
 });
 
-const filled = (value: number): Float64Array => new Float64Array(2).fill(value);
+const filled = (value: number): Float64Array => new Float64Array(2 * WALLS).fill(value);
 
 /** Order at which the temperatures of all nodes close in on those of far shorter steps, over two halvings. */
 function orderOf(temperatures: (stepScale: number) => Float64Array): number {
