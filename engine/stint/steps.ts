@@ -11,7 +11,7 @@ import { meanPowers } from './step-powers.ts';
 /** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
 const FIRST_S = 0.02;
 const GROWTH = 1.5;
-const LONGEST_ON_S = 0.11;
+const LONGEST_ON_S = 0.125;
 const LONGEST_OFF_S = 2;
 /** Longest step while the brake builds up to its peak: power there is anything but a straight line [s] */
 const LONGEST_BUILD_S = 0.04;
@@ -64,7 +64,8 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
     const share_s = SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from));
     const longest_s = Math.min(LONGEST_ON_S, Math.max(share_s, FIRST_S));
     upTo(timeAt(braking.peak), Math.min(longest_s, LONGEST_BUILD_S));
-    // the last interval of the profile takes the brake off, in steps of its own
+    // the last two intervals of the profile take the brake off, each in steps of its own
+    upTo(timeAt(Math.max(braking.peak, braking.to - 2)), longest_s);
     upTo(timeAt(Math.max(braking.peak, braking.to - 1)), longest_s);
     upTo(timeAt(braking.to), longest_s);
     if (!braking.isTouch) stops.push(stopOf(motion, braking, fromStep, ends.length));
