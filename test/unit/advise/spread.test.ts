@@ -2,11 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { CornerSpread, Spread } from '../../../engine/advise/doubt.ts';
 import { latinHypercube, quantileTriangular } from '../../../engine/advise/latin-hypercube.ts';
 import { finished } from '../../../engine/advise/look.ts';
-import { quantilesOf } from '../../../engine/advise/quantiles.ts';
+import { quantile, quantilesOf } from '../../../engine/advise/quantiles.ts';
 import { spread } from '../../../engine/advise/spread.ts';
 import { supposing, unknownsOf } from '../../../engine/advise/unknowns.ts';
-import { valueAt } from '../../../engine/scenario/keys.ts';
-import { layOver } from '../../../engine/scenario/keys.ts';
+import { layOver, valueAt } from '../../../engine/scenario/keys.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { changed, corner, driven, withPhases } from '../../support/stints.ts';
 import { doubting, toyStint, type Ranges } from '../../support/toy-stint.ts';
@@ -116,6 +115,17 @@ describe('the spread', () => {
     expect(front(result).hottest_K).not.toEqual(front(drawn(held, 3, 1)).hottest_K);
   });
 
+  it('keeps sides apart that differ', () => {
+    const uneven = changed({ 'blanking_pct.front_left': 90, 'blanking_pct.front_right': 10 }, toy);
+    const { corners } = drawn(uneven, 3);
+    expect(corners.map(({ axle, side }) => `${axle} ${side}`)).toEqual([
+      'front left',
+      'front right',
+      'rear both',
+    ]);
+    corners[0]!.hottest_K.forEach((hottest, i) => expect(hottest).toBeGreaterThan(corners[1]!.hottest_K[i]!));
+  });
+
   it('says so where no lap counts', () => {
     const none = toyStint(few, { 'brakes.front.window.from_lap': 9 });
     expect(front(drawn(none, 3)).count).toEqual({ in: 0, hot: 0, cold: 0, both: 0, notJudged: 3 });
@@ -181,6 +191,11 @@ const sideRecovery = (recovery: number): object => ({ sides: { front_left: { duc
 describe('quantiles', () => {
   it('lie between their neighbours', () => {
     expect(quantilesOf([30, 10, 20, 50, 40])).toEqual({ p5: 12, p25: 20, p50: 30, p75: 40, p95: 48 });
+  });
+
+  it('of nothing are no number', () => {
+    expect(quantile([], 0.5)).toBeNaN();
+    expect(quantile([1, 2], 0.5)).toBe(1.5);
   });
 
   it('of one value are that value', () => {
