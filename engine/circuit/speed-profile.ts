@@ -79,8 +79,9 @@ export function speedProfile(request: ProfileRequest): SpeedProfile {
   if (entry_mps !== undefined || exit_mps !== undefined) {
     const closed = exit_mps === undefined;
     if (!closed)
+      // the lane is no shorter for the grid: the point before it holds its speed too
       pace.limit.forEach((w, i) => {
-        if ((n - i) * step_m <= lane_m) pace.limit[i] = Math.min(w, exit_mps ** 2);
+        if ((n - i - 1) * step_m < lane_m) pace.limit[i] = Math.min(w, exit_mps ** 2);
       });
     const ceiling = backwardPass(pace, step_m, closed ? undefined : exit_mps ** 2);
     drive(ceiling, closed, 0, entry);
