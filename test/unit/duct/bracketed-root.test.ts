@@ -22,6 +22,23 @@ describe('the root of a falling function', () => {
     expect(calls).toBeLessThanOrEqual(2 + 30 + 1);
   });
 
+  it('takes far fewer steps than bisection on a smooth function', () => {
+    let calls = 0;
+    const cube = (x: number): number => (calls++, 50 - x ** 3);
+    expect(rootFalling(cube, { low: 0, high: 32, tolerance: 32 * 2 ** -41 })).toBeCloseTo(Math.cbrt(50), 9);
+    expect(calls).toBeLessThan(20);
+  });
+
+  it.each([0.3, 1.1, 4.9, 6.2, 7.7])(
+    'lies within the tolerance of where it is told to stop, for %d',
+    (root) => {
+      const step = (x: number): number => (x < root ? 1 : -1);
+      expect(Math.abs(rootFalling(step, { low: 0, high: 8, tolerance: 0.5 }) - root)).toBeLessThanOrEqual(
+        0.5,
+      );
+    },
+  );
+
   it('is an end where the ends hold it or nothing crosses zero', () => {
     const bracket = { low: 1, high: 2, tolerance: 1e-9 };
     expect(rootFalling((x) => 1 - x, bracket)).toBe(1);

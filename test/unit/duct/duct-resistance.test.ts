@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ductLossFreeArea, ductResistance } from '../../../engine/duct/duct-resistance.ts';
+import { frictionCompressedHose } from '../../../engine/duct/hose.ts';
 import { lossBendRennels } from '../../../engine/duct/loss-bend.ts';
 import { heavyFront } from './corners.ts';
 
@@ -18,6 +19,19 @@ describe('the resistance of a duct', () => {
     const straight_m = 1.5 - 0.076 * 1.5 * angle_rad;
     expect(bent.friction_pm4 * hose_m2 ** 2).toBeCloseTo((0.06 * straight_m) / 0.076, 10);
     expect(bent.bends_pm4 * hose_m2 ** 2).toBeCloseTo(lossBendRennels(angle_rad, 1.5, 0.06), 10);
+  });
+
+  it('bends a compressed hose at the friction it has when compressed', () => {
+    const bend = { angle_rad: Math.PI / 2, radiusRatio: 1.5 };
+    const squeezed = ductResistance({ ...oneHose, compression: 0.15, bends: [bend] });
+    const friction = frictionCompressedHose(0.06, 0.15);
+    expect(friction).toBeGreaterThan(0.07);
+    expect(squeezed.bends_pm4 * hose_m2 ** 2).toBeCloseTo(lossBendRennels(Math.PI / 2, 1.5, friction), 10);
+  });
+
+  it('has no wall friction left where its bends take up more than the hose', () => {
+    const bend = { angle_rad: Math.PI, radiusRatio: 4 };
+    expect(ductResistance({ ...oneHose, bends: [bend, bend] }).friction_pm4).toBe(0);
   });
 
   it('holds an expansion behind a small mouth and a contraction behind a large one', () => {

@@ -43,6 +43,16 @@ describe('the air path of a corner', () => {
     expect(duct_kgps).toBeGreaterThan(0);
   });
 
+  it('draws from the wheelhouse to the exit, each at its own pressure and the wheelhouse air at its own density', () => {
+    const path = { ...noDuct, wheelhouseCp: -0.05, exitCp: -0.35 };
+    const state = { ...rolling(180), wheel_radps: 0, wheelhouseDensity_kgpm3: 0.9 };
+    // Two openings in series under 0.3 q: A²/K of each, by the density of the air that comes into it.
+    const gap = (0.9 * path.leakArea_m2 ** 2) / path.leakLoss;
+    const vanes = (1.184 * path.vanes!.flowArea_m2 ** 2) / path.vanes!.loss;
+    const expected_kgps = Math.sqrt((2 * 0.3 * 0.5 * 1.184 * 50 ** 2) / (1 / gap + 1 / vanes));
+    expect(solveAirPath(path, state).vane_kgps).toBeCloseTo(expected_kgps, 8);
+  });
+
   it('never passes more air through duct and vanes with more tape', () => {
     for (let open = 1; open > 0.01; open -= 0.02) {
       const more = solveAirPath(heavyFront, { ...rolling(180), openFraction: open });

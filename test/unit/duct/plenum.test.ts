@@ -52,6 +52,32 @@ describe('a plenum with duct, vanes and leak', () => {
     expect(warm.vane_kgps / cold.vane_kgps).toBeCloseTo(Math.sqrt(0.9), 2);
   });
 
+  // Closed form of two openings in series: ρ₁G₁² (p₁ − p) = ρ₂G₂² (p − p₂), by the density of the air that passes each.
+  it.each([
+    ['out of a mouth that is sucked on, from the vanes', { duct: -500, vanes: 0 }],
+    ['out of the mouth, from a wheelhouse above the mouth’s pressure', { duct: 100, leak: 400 }],
+    ['out of a gap into a wheelhouse in suction, below ambient all the way', { duct: -100, leak: -500 }],
+  ])('passes air %s', (_, far: { duct: number; vanes?: number; leak?: number }) => {
+    const open = (far_Pa: number | undefined, lossFree_m2: number) =>
+      far_Pa === undefined ? { far_Pa: -10, lossFree_m2: 0 } : { far_Pa, lossFree_m2 };
+    const wheelhouseDensity_kgpm3 = 0.8;
+    const { plenum_Pa, duct_kgps } = solvePlenum({
+      duct: open(far.duct, 0.002),
+      vanes: open(far.vanes, 0.003),
+      leak: open(far.leak, 0.001),
+      density_kgpm3,
+      wheelhouseDensity_kgpm3,
+    });
+    const from_Pa = far.vanes ?? far.leak!;
+    const other = far.vanes === undefined ? 0.001 : 0.003;
+    const comesIn = far.leak !== undefined && far.leak > far.duct;
+    const a = density_kgpm3 * 0.002 ** 2;
+    const b = (comesIn ? wheelhouseDensity_kgpm3 : density_kgpm3) * other ** 2;
+    expect(plenum_Pa).toBeCloseTo((a * far.duct + b * from_Pa) / (a + b), 4);
+    const size_kgps = Math.sqrt((2 * Math.abs(from_Pa - far.duct)) / (1 / a + 1 / b));
+    expect(duct_kgps).toBeCloseTo(Math.sign(far.duct - from_Pa) * size_kgps, 7);
+  });
+
   it('has no flow, and no NaN, where nothing drives one', () => {
     const still = { far_Pa: 0, lossFree_m2: 0.002 };
     const flows = solvePlenum({ ...node(1, 0.0006), duct: still, vanes: still, leak: still });
