@@ -143,30 +143,37 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
 
 /** Mean over the samples of all push laps, or over the whole stint where there is none. */
 function meanAtPush({ passages }: StintModel, column: Float64Array): number {
-  let first = 1;
-  const pushed = passages.flatMap(({ kind, plan }) => {
-    const own = [...column.subarray(first, (first += plan.steps))];
-    return kind === 'push' ? own : [];
-  });
-  const samples = pushed.length > 0 ? pushed : [...column];
-  return samples.reduce((sum, T) => sum + T, 0) / samples.length;
+  const isAny = passages.every(({ kind }) => kind !== 'push');
+  let [sum, samples, first] = [0, 0, 1];
+  for (const { kind, plan } of passages) {
+    const last = first + plan.steps;
+    if (isAny || kind === 'push') {
+      for (let i = first; i < last; i++) sum += column[i]!;
+      samples += plan.steps;
+    }
+    first = last;
+  }
+  return sum / samples;
 }
 
 /** Coldest and hottest of what is made of each material. */
 function materialsUsed({ spec, start }: CornerModel, trace: CornerColumns): Used[] {
-  const span = (...columns: Float64Array[]): number[] =>
-    columns.flatMap((column) => [
-      column.reduce((a, b) => Math.min(a, b)),
-      column.reduce((a, b) => Math.max(a, b)),
-    ]);
-  const standing =
-    trace.wheelhouse_K.reduce((a, b) => Math.max(a, b)) - Math.min(start.caliper_K, trace.wheelhouse_K[0]!);
+  const standing_K = ends(trace.wheelhouse_K)[1] - Math.min(start.caliper_K, trace.wheelhouse_K[0]!);
   return [
-    [materialRanges[spec.disc.material], ...span(trace.face_K, trace.wall_K)],
-    [materialRanges[spec.bell.material], ...span(trace.bell_K)],
-    [materialRanges[spec.pad.material], ...span(trace.pad_K)],
-    [materialRanges.aluminium, ...span(trace.caliper_K)],
-    [materialRanges.fluid, ...span(trace.fluid_K)],
-    [wheelhouseRange, standing],
+    [materialRanges[spec.disc.material], ...ends(trace.face_K), ...ends(trace.wall_K)],
+    [materialRanges[spec.bell.material], ...ends(trace.bell_K)],
+    [materialRanges[spec.pad.material], ...ends(trace.pad_K)],
+    [materialRanges.aluminium, ...ends(trace.caliper_K)],
+    [materialRanges.fluid, ...ends(trace.fluid_K)],
+    [wheelhouseRange, standing_K],
   ];
+}
+
+function ends(column: Float64Array): [least: number, most: number] {
+  let [least, most] = [Infinity, -Infinity];
+  for (const T of column) {
+    if (T < least) least = T;
+    if (T > most) most = T;
+  }
+  return [least, most];
 }
