@@ -1,9 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createStepper, nodeTemperatures } from '../../engine/disc/stepper.ts';
 import { WALLS } from '../../engine/disc/wall-grid.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
+import type { Scenario } from '../../engine/scenario/schema.ts';
 import { cornersOf, specOf } from '../../engine/stint/corners.ts';
 import { drivenSlab, evenSteps, stillMap } from '../support/bare-slab.ts';
+import { LAW_TIMEOUT } from '../support/law-runs.ts';
+import { anyScenario } from '../support/random-scenario.ts';
 import { shipped } from '../support/shipped.ts';
 import { driven } from '../support/stints.ts';
 
@@ -83,3 +87,27 @@ describe('the error falls with the step at second order', () => {
     expect(order).toBeGreaterThan(1.7);
   });
 });
+
+/** Errors below this are the tables' grain, whatever the steps [K] */
+const GRAIN_K = 1e-3;
+
+/** How much the error of each corner's last lap, by its mean face, falls from steps of a half to steps of a quarter. */
+function fallsOf(scenario: Scenario): number[] {
+  const at = (stepScale: number): number[] =>
+    driven(scenario, { driven: scenario, stepScale }).corners.map(({ laps }) => laps.at(-1)!.faceMean_K);
+  const exact = at(1 / 32);
+  const errors = (stepScale: number): number[] => at(stepScale).map((T, c) => Math.abs(T - exact[c]!));
+  const [halves, quarters] = [errors(1 / 2), errors(1 / 4)];
+  return halves.flatMap((error, c) => (error > GRAIN_K ? [error / quarters[c]!] : []));
+}
+
+it(
+  'half of short steps leave about a quarter of the error in most scenarios, on whole laps with stops',
+  () => {
+    const falls = fc.sample(anyScenario, { numRuns: 30, seed: 5 }).flatMap(fallsOf);
+    falls.sort((a, b) => a - b);
+    expect(falls.length).toBeGreaterThan(20);
+    expect(falls[Math.floor(falls.length / 2)]).toBeGreaterThan(3);
+  },
+  LAW_TIMEOUT,
+);
