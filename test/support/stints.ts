@@ -46,8 +46,13 @@ export function settled(result: StintResult, axle: 'front' | 'rear'): LapSummary
   return lap;
 }
 
-/** A measured lap made of speeds at even times [m/s, s], on which the heavy car is run once. */
-export function onTrace(speeds_mps: number[], step_s: number, changes: Changes = {}): StintResult {
+/** A measured lap made of speeds at even times [m/s, s], on which a car is run once: the heavy one. */
+export function onTrace(
+  speeds_mps: number[],
+  step_s: number,
+  changes: Changes = {},
+  car: Scenario = defaultScenario(),
+): StintResult {
   let distance = 0;
   const trace = {
     name: 'made for a test',
@@ -57,6 +62,6 @@ export function onTrace(speeds_mps: number[], step_s: number, changes: Changes =
     ),
     speed_kmh: speeds_mps.map((v) => v * 3.6),
   };
-  const base = { ...defaultScenario(), trace };
+  const base = { ...car, trace };
   return driven(changed(changes, withPhases([{ kind: 'push', laps: 1 }], 1, base)));
 }
