@@ -29,8 +29,9 @@ export function rootFalling(f: (x: number) => number, bracket: Bracket): number 
   const width = high - low;
   let reach = tolerance * 2 ** Math.max(0, Math.ceil(Math.log2(width / (2 * tolerance))));
   while (high - low > 2 * tolerance) {
-    const x = nextPlace(low, high, { secant: (low * fHigh - high * fLow) / (fHigh - fLow), reach, width });
-    if (!(x > low && x < high)) break; // no number lies between the ends
+    let x = nextPlace(low, high, { secant: (low * fHigh - high * fLow) / (fHigh - fLow), reach, width });
+    if (!isBetween(low, x, high)) x = (low + high) / 2; // an end so near the root that the secant rounds to it
+    if (!isBetween(low, x, high)) break; // no number lies between the ends
     const fx = f(x);
     if (fx === 0) return x;
     if (fx > 0) [low, fLow] = [x, fx];
@@ -45,6 +46,8 @@ export interface Bracket {
   readonly high: number;
   readonly tolerance: number;
 }
+
+const isBetween = (low: number, x: number, high: number): boolean => low < x && x < high;
 
 /** The secant's place, moved towards the midpoint and kept within reach of it. */
 function nextPlace(

@@ -39,6 +39,15 @@ describe('the root of a falling function', () => {
     },
   );
 
+  // An end that lies on the root to the last digit must not end the search: the other is still far away.
+  it('lies within the tolerance also where one end meets it first', () => {
+    for (let root = -9.97; root < 30; root += 0.13) {
+      const falling = (x: number): number => Math.exp(-x / 10) - Math.exp(-root / 10);
+      const found = rootFalling(falling, { low: -10, high: 30, tolerance: 1e-11 });
+      expect(Math.abs(found - root)).toBeLessThan(2e-11);
+    }
+  });
+
   it('is an end where the ends hold it or nothing crosses zero', () => {
     const bracket = { low: 1, high: 2, tolerance: 1e-9 };
     expect(rootFalling((x) => 1 - x, bracket)).toBe(1);
