@@ -87,7 +87,7 @@ describe.each(both)(
     it('warms the cheek as a whole', () => expectWithin(stop.bulkRise_K, bulk_K));
 
     // Practice says 170 to 220 K of the heavy car, which holds, and 125 to 160 K of the light one. For that stop its own heat,
-    // area, share and time give 170 K and more (the flux begins at 2.7 MW/m², effusivity 14,500): ours is 178 K.
+    // area, share and time give 170 K and more (the flux begins at 2.7 MW/m², effusivity 14,500): ours is 180 K.
     it('takes the front face as far above its start as a slab of its heat and thickness', () => {
       const { disc, pad } = car.base.brakes.front;
       const heat_J = (stop.heat_J * car.base.car.brake_balance_front * pad.disc_share!) / 2;
