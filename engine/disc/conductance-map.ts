@@ -93,7 +93,7 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
     fill(map.caliper, (wall_K) => caliperConductance(spec, outside, wall_K));
     const inVanes = { ...turning, air_K: air.ambient_K, still: spec.wheel.still };
     if (passage) fill(map.vane, (wall_K) => vaneConductance(spec.disc, passage, { ...inVanes, wall_K }));
-    map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps });
+    map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps, duct_kgps: path.duct_kgps[i]! });
     map.recirculated[i] = shareRecirculated(vane_kgps, leak_kgps);
     const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });
     map.sprayFace_W[i] = spray.face_W;

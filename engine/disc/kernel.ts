@@ -130,8 +130,8 @@ function addSource(discShare: number, power_W: number): void {
 /** I − γΔtJ on the tree, eliminated from the leaves to the wall. */
 function factorise(h: number): void {
   diagonal.fill(1);
-  diagonal[face]! += h * (slope[0]! + slope[5]!);
-  diagonal[wall]! += h * (slope[1]! + slope[6]!);
+  diagonal[face]! += h * (slope[0]! + slope[5]! + slope[12]!);
+  diagonal[wall]! += h * (slope[1]! + slope[6]! + slope[13]!);
   diagonal[rim]! += h * (slope[2]! + slope[7]!);
   diagonal[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
   diagonal[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
@@ -159,7 +159,12 @@ function solve(k: Float64Array): void {
 /** Books the losses of one stage with the weight and the tangents the stage itself used. */
 function book(booked: Float64Array, dt: number, k: Float64Array): void {
   const h = dt / 2;
-  const other = slope[2]! * k[rim]! + slope[3]! * k[bell]! + slope[4]! * k[caliper]!;
+  const other =
+    slope[2]! * k[rim]! +
+    slope[3]! * k[bell]! +
+    slope[4]! * k[caliper]! +
+    slope[12]! * k[face]! +
+    slope[13]! * k[wall]!;
   const radiated =
     slope[5]! * k[face]! +
     slope[6]! * k[wall]! +

@@ -109,8 +109,12 @@ const AIR_GAP_CONDUCTIVITY = 0.045;
 /** Contact conductance of a pad pressed on a disc: what keeps both rubbed surfaces near one temperature. From memory, 2000 to 10 000 [W/(m² K)] */
 const PRESSED_CONTACT = 6000;
 
+/** Most of a ring that counts as its edge: where a stated mass is too small for the stated sizes, a cheek is left over. [-] */
+const MOST_RIM = 0.2;
+
 function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
-  return density_kgpm3 * Math.PI * disc.outer_m * RIM_M * 2 * disc.cheek_m;
+  const edge_kg = density_kgpm3 * Math.PI * disc.outer_m * RIM_M * 2 * disc.cheek_m;
+  return Math.min(edge_kg, MOST_RIM * disc.ringMass_kg);
 }
 
 /** The tables of all materials of a network joined into one array, for the stepper. */

@@ -26,8 +26,12 @@ export const G = column(NODES);
 export const F = column(NODES);
 /** Losses now, by BOOK [W] */
 export const loss = column(5);
-/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright. */
-export const slope = column(12);
+/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright; spray on face and wall. */
+export const slope = column(14);
+/** Slope of what spray takes from face and wall [W/K] */
+const wet = column(2);
+const WET_FACE = 0,
+  WET_WALL = 1;
 /** Whether a node's link runs inside the cast ring, between conduction potentials. */
 export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= face || i === rim));
 
@@ -119,6 +123,8 @@ export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
   slope[4] = gCaliper * dT[caliper]!;
   slope[10] = s.hub_WpK * dT[bell]!;
   slope[11] = s.mount_WpK * dT[caliper]!;
+  slope[12] = wet[WET_FACE]! * dT[face]!;
+  slope[13] = wet[WET_WALL]! * dT[wall]!;
 }
 
 /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
@@ -142,8 +148,8 @@ function convect(gFace: number, gVane: number, gRim: number, gBell: number, gCal
   const qRim = gRim * (rRim - warmth),
     qBell = gBell * (rBell - warmth),
     qCaliper = gCaliper * (rCaliper - warmth);
-  const wetFace = air[SPRAY_FACE]! > 0 ? air[SPRAY_FACE]! * Math.tanh(Math.max(rFace, 0) / SPRAY_SCALE_K) : 0;
-  const wetWall = air[SPRAY_VANE]! > 0 ? air[SPRAY_VANE]! * Math.tanh(Math.max(rWall, 0) / SPRAY_SCALE_K) : 0;
+  const wetFace = boil(air[SPRAY_FACE]!, rFace, WET_FACE);
+  const wetWall = boil(air[SPRAY_VANE]!, rWall, WET_WALL);
   F[face]! -= qFace + wetFace;
   F[wall]! -= qVane + wetWall;
   F[rim]! -= qRim;
@@ -152,6 +158,13 @@ function convect(gFace: number, gVane: number, gRim: number, gBell: number, gCal
   loss[BOOK.faceAir] = qFace;
   loss[BOOK.vaneAir] = qVane;
   loss[BOOK.otherAir] = qRim + qBell + qCaliper + wetFace + wetWall;
+}
+
+/** What spray takes from a surface so much above ambient; how that grows with its temperature goes into `wet`. */
+function boil(spray_W: number, rise_K: number, at: number): number {
+  const part = spray_W > 0 && rise_K > 0 ? Math.tanh(rise_K / SPRAY_SCALE_K) : 0;
+  wet[at] = part > 0 ? (spray_W / SPRAY_SCALE_K) * (1 - part * part) : 0;
+  return spray_W * part;
 }
 
 /** Surfaces that radiate to surroundings at ambient. */

@@ -58,26 +58,29 @@ export const wheelRadius = ({ wheel }: { wheel: Pick<Wheel, 'loadedRadius_m'> })
 const openArea = (wheel: Wheel): number => wheel.openShare * Math.PI * wheelRadius({ wheel }) ** 2;
 
 /**
- * Heat capacity of the air that the car's speed drives through a wheel.
+ * Heat capacity of the air that the car's speed drives through a wheel, and of what the duct brings.
  *
- *     C = ρ c_p · 0.58 V · o π R²
+ *     C = c_p (ρ · 0.58 V · o π R² + ṁ_duct)
  *
  * @remarks
  * Open shares of 0.1 to 0.8. The share of car speed is uncertain by half; driving, the wheelhouse is 5 to 20 K warm, so little
- * follows from it. Source: conservation of energy; the share is from memory.
+ * follows from it. What leaves vanes and leak ends in the wheelhouse too. Source: conservation of energy; the share is from
+ * memory.
  *
  * @param wheel - its open share and loaded radius
- * @param air - speed of the car [m/s], density [kg/m³] and temperature of the air [K]
+ * @param air - speed of the car [m/s], what the duct takes in [kg/s], density [kg/m³] and temperature of the air [K]
  * @returns heat capacity rate [W/K]
  *
  * @example
- * capacityDriven({ openShare: 0.35, loadedRadius_m: 0.345 }, { speed_mps: 50, density_kgpm3: 1.16, air_K: 299 }) // => 2049.99
+ * capacityDriven({ openShare: 0.35, loadedRadius_m: 0.345 },
+ *   { speed_mps: 50, duct_kgps: 0, density_kgpm3: 1.16, air_K: 299 }) // => 2049.99
  */
 export function capacityDriven(
   wheel: Wheel,
-  air: { speed_mps: number; density_kgpm3: number; air_K: number },
+  air: { speed_mps: number; duct_kgps: number; density_kgpm3: number; air_K: number },
 ): number {
-  return air.density_kgpm3 * heatCapacityAir(air.air_K) * THROUGH_WHEEL * air.speed_mps * openArea(wheel);
+  const through_kgps = air.density_kgpm3 * THROUGH_WHEEL * air.speed_mps * openArea(wheel);
+  return heatCapacityAir(air.air_K) * (through_kgps + Math.max(0, air.duct_kgps));
 }
 
 /**

@@ -24,9 +24,16 @@ function stood({ disc_C, after_s, changes = {} }: { disc_C: number; after_s: num
 
 describe('the air exchanged by a wheelhouse', () => {
   it('grows in proportion to car speed and open area', () => {
-    const once = capacityDriven(wheel, { ...day, speed_mps: 20 });
-    expect(capacityDriven({ ...wheel, openShare: 0.7 }, { ...day, speed_mps: 40 })).toBeCloseTo(4 * once, 8);
-    expect(capacityDriven(wheel, { ...day, speed_mps: 0 })).toBe(0);
+    const shut = { ...day, duct_kgps: 0 };
+    const once = capacityDriven(wheel, { ...shut, speed_mps: 20 });
+    expect(capacityDriven({ ...wheel, openShare: 0.7 }, { ...shut, speed_mps: 40 })).toBeCloseTo(4 * once, 8);
+    expect(capacityDriven(wheel, { ...shut, speed_mps: 0 })).toBe(0);
+  });
+
+  it('has what the duct brings besides, and nothing less where the mouth draws air out', () => {
+    const at = (duct_kgps: number): number => capacityDriven(wheel, { ...day, speed_mps: 20, duct_kgps });
+    expect(at(0.1) - at(0)).toBeCloseTo(0.1 * 1007, 0);
+    expect(at(-0.1)).toBe(at(0));
   });
 
   // Two openings of 0.0303 m² a fifth of a metre apart, 80 K warm: 0.65 A √(2 g 0.0996 m 80/379) = 0.0126 m³/s of air of 0.91 kg/m³.
