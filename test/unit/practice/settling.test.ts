@@ -50,7 +50,7 @@ describe.each(bothCars)(
       [70, 50],
       [30, 70],
       [0, 50],
-    ])('from %i to %i %% shows half its effect after one lap, all of it after three or four', (from, to) => {
+    ])('from %i to %i percent shows half its effect after one lap, all of it after three or four', (from, to) => {
       const base = changed({ 'blanking_pct.front': from }, shipped);
       const effect = apart(stint({}, { set: { 'blanking_pct.front': to } }, base), stint({}, {}, base));
       const share = (laps: number): number => effect(laps) / effect(LONG);
