@@ -50,17 +50,20 @@ describe.each(bothCars)(
       [70, 50],
       [30, 70],
       [0, 50],
-    ])('from %i to %i percent shows half its effect after one lap, all of it after three or four', (from, to) => {
-      const base = changed({ 'blanking_pct.front': from }, shipped);
-      const effect = apart(stint({}, { set: { 'blanking_pct.front': to } }, base), stint({}, {}, base));
-      const share = (laps: number): number => effect(laps) / effect(LONG);
-      expect(effect(0)).toBe(0);
-      expect(Math.sign(effect(LONG))).toBe(Math.sign(to - from));
-      expect(share(1)).toBeGreaterThan(0.4);
-      expect(share(1)).toBeLessThan(0.65);
-      expect(share(3)).toBeGreaterThan(0.85);
-      expect(share(4)).toBeGreaterThan(0.93);
-    });
+    ])(
+      'from %i to %i percent shows half its effect after one lap, all of it after three or four',
+      (from, to) => {
+        const base = changed({ 'blanking_pct.front': from }, shipped);
+        const effect = apart(stint({}, { set: { 'blanking_pct.front': to } }, base), stint({}, {}, base));
+        const share = (laps: number): number => effect(laps) / effect(LONG);
+        expect(effect(0)).toBe(0);
+        expect(Math.sign(effect(LONG))).toBe(Math.sign(to - from));
+        expect(share(1)).toBeGreaterThan(0.4);
+        expect(share(1)).toBeLessThan(0.65);
+        expect(share(3)).toBeGreaterThan(0.85);
+        expect(share(4)).toBeGreaterThan(0.93);
+      },
+    );
   },
 );
 
