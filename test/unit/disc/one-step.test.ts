@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
+import { NODE } from '../../../engine/disc/network.ts';
+import { BOOK, createStepper, nodeTemperatures, type Stepper } from '../../../engine/disc/stepper.ts';
+import { WALLS } from '../../../engine/disc/wall-grid.ts';
+import { ROOM_K, stillMap } from '../../support/bare-slab.ts';
+import { bareAt, cornerAt, links, spec, SPEED, step, temperatures } from '../../support/one-corner.ts';
+
+const LONG_S = 10;
+const { rim, bell, fluid, caliper, plate, pad, padFace, face, wall } = NODE;
+
+describe('heat made in a step', () => {
+  it('goes by its share into disc and pad, that of dragging pads too, whatever the length of the step', () => {
+    for (const dt of [0.01, LONG_S]) {
+      const stepper = Object.assign(bareAt(temperatures(() => 400)), { drag_N: 6, discShare: 0.93 });
+      const { gained, booked } = step(stepper, stillMap(), dt, { start: 1000, end: 3000 });
+      const made_W = 2000 + 6 * SPEED;
+      expect(booked[BOOK.brakeHeat]!).toBeCloseTo(made_W, 6);
+      expect(gained[face]!).toBeCloseTo(0.93 * made_W, 5);
+      expect(gained[padFace]!).toBeCloseTo(0.07 * made_W, 5);
+    }
+  });
+});
+
+describe('a step that is cut because iron transforms within it', () => {
+  it('makes the heat of the whole step, once, and no more at its end than at its end', () => {
+    const stepper = cornerAt(temperatures(() => 960));
+    const own = Object.assign(bareAt([...nodeTemperatures(stepper)]), {
+      network: stepper.network,
+      discShare: 1,
+    });
+    const [start, end] = [9e5, 1e5];
+    const { gained, booked } = step(own, stillMap(), 1, { start, end });
+    expect(booked[BOOK.brakeHeat]!).toBeCloseTo((start + end) / 2, 4);
+    expect(gained.reduce((sum, W) => sum + W, 0)).toBeCloseTo((start + end) / 2, 4);
+  });
+});
+
+describe('one long step, however strong the exchange', () => {
+  const ends: [name: string, node: number, strengthen: (stepper: Stepper) => ConductanceMap][] = [
+    ...(
+      [
+        ['face', face],
+        ['vane', wall],
+        ['rim', rim],
+        ['bell', bell],
+        ['caliper', caliper],
+      ] as const
+    ).flatMap(([name, node], j): typeof ends => [
+      [`air at the ${name}`, node, () => ({ ...stillMap(), [name]: new Float64Array(2 * WALLS).fill(1e5) })],
+      [
+        `radiation of the ${name}`,
+        node,
+        (stepper) => {
+          stepper.radiation[j] = 1e-4;
+          return stillMap();
+        },
+      ],
+    ]),
+    ['the hub', bell, (stepper) => (Object.assign(stepper, { hub_WpK: 1e5 }), stillMap())],
+    ['the upright', caliper, (stepper) => (Object.assign(stepper, { mount_WpK: 1e5 }), stillMap())],
+  ];
+
+  it.each(ends)('brings a surface to its surroundings and not past them, by %s', (_, node, strengthen) => {
+    const stepper = bareAt(temperatures(() => ROOM_K + 0.5));
+    const map = strengthen(stepper);
+    const { gained, booked } = step(stepper, map, LONG_S);
+    expect(Math.abs(nodeTemperatures(stepper)[node]! - ROOM_K)).toBeLessThan(0.1);
+    expect(booked.reduce((sum, W) => sum + W, 0)).toBeCloseTo(-gained[node]!, 6);
+  });
+
+  it.each(links)('evens out two nodes that touch: %d and %d', (from, to) => {
+    const stepper = bareAt(temperatures((i) => (i === from ? 502 : 500)));
+    stepper.network.link[from] = 1e5;
+    const { gained } = step(stepper, stillMap(), LONG_S);
+    const T = nodeTemperatures(stepper);
+    expect(Math.abs(T[from]! - T[to]!)).toBeLessThan(0.1);
+    expect(gained[from]!).toBeCloseTo(-gained[to]!, 5);
+  });
+});
+
+describe('the columns', () => {
+  it('hold each node at the end of the step, and the cheek by its heat', () => {
+    const stepper = cornerAt(temperatures((i) => 500 + 17 * ((5 * i) % 14)));
+    const { columns } = step(stepper, stillMap(40, 60), 0.5, { start: 2e5, end: 1e5, pressed: 1 });
+    const T = nodeTemperatures(stepper);
+    const { mass_kg } = stepper.network;
+    const nodes = { face, wall, rim, bell, pad: padFace, caliper, fluid } as const;
+    for (const [name, node] of Object.entries(nodes)) {
+      expect(columns[`${name}_K` as keyof typeof columns][0], name).toBeCloseTo(T[node]!, 9);
+    }
+    const of = (value: (i: number) => number): number =>
+      [...T.keys()].slice(face).reduce((sum, i) => sum + value(i), 0);
+    expect(columns.cheek_K[0]).toBeCloseTo(of((i) => mass_kg[i]! * T[i]!) / of((i) => mass_kg[i]!), 9);
+  });
+});
+
+describe('a corner begins', () => {
+  it('with disc, pads and caliper each at its own temperature', () => {
+    const T = nodeTemperatures(createStepper(spec, { disc_K: 700, pad_K: 500, caliper_K: 380 }, 1));
+    const expected = (i: number): number =>
+      i === caliper || i === fluid ? 380 : i === plate || i === pad || i === padFace ? 500 : 700;
+    T.forEach((one, i) => expect(one).toBeCloseTo(expected(i), 9));
+  });
+
+  it('with its bell on the hub, its caliper on the upright, and radiation as much as it is corrected to', () => {
+    const [whole, half] = [1, 0.5].map((emissivity) =>
+      createStepper(spec, { disc_K: 700, pad_K: 500, caliper_K: 380 }, emissivity),
+    );
+    expect(whole!.hub_WpK).toBe(spec.bell.hub_WpK);
+    expect(whole!.mount_WpK).toBe(spec.caliper.mount_WpK);
+    expect(half!.bridge_WpK4).toBeCloseTo(whole!.bridge_WpK4 / 2, 18);
+    half!.radiation.forEach((each, j) => expect(each).toBeCloseTo(whole!.radiation[j]! / 2, 18));
+  });
+});
