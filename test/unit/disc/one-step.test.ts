@@ -3,7 +3,7 @@ import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
 import { NODE } from '../../../engine/disc/network.ts';
 import { BOOK, createStepper, nodeTemperatures, type Stepper } from '../../../engine/disc/stepper.ts';
 import { WALLS } from '../../../engine/disc/wall-grid.ts';
-import { ROOM_K, stillMap } from '../../support/bare-slab.ts';
+import { drivenSlab, evenSteps, ROOM_K, stillMap } from '../../support/bare-slab.ts';
 import { bareAt, cornerAt, links, spec, SPEED, step, temperatures } from '../../support/one-corner.ts';
 
 const LONG_S = 10;
@@ -23,16 +23,30 @@ describe('heat made in a step', () => {
 });
 
 describe('a step that is cut because iron transforms within it', () => {
-  it('makes the heat of the whole step, once, and no more at its end than at its end', () => {
-    const stepper = cornerAt(temperatures(() => 960));
-    const own = Object.assign(bareAt([...nodeTemperatures(stepper)]), {
-      network: stepper.network,
-      discShare: 1,
-    });
-    const [start, end] = [9e5, 1e5];
-    const { gained, booked } = step(own, stillMap(), 1, { start, end });
+  const [start, end] = [9e5, 1e5];
+  const hot = (): Stepper => {
+    const { network } = cornerAt(temperatures(() => 960));
+    return Object.assign(bareAt(temperatures(() => 960)), { network, discShare: 1 });
+  };
+  const whole = hot();
+  const { gained, booked } = step(whole, stillMap(), 1, { start, end });
+
+  it('makes the heat of the whole step, once', () => {
     expect(booked[BOOK.brakeHeat]!).toBeCloseTo((start + end) / 2, 4);
     expect(gained.reduce((sum, W) => sum + W, 0)).toBeCloseTo((start + end) / 2, 4);
+  });
+
+  it('ends where 512 short steps end', () => {
+    const power = {
+      at: (t: number) => start + (end - start) * t,
+      sum: (t: number) => start * t + ((end - start) * t * t) / 2,
+    };
+    const fine = hot();
+    drivenSlab(fine, evenSteps(1, 512, power), stillMap());
+    const T = nodeTemperatures(whole);
+    nodeTemperatures(fine).forEach((exact, i) =>
+      expect(Math.abs(T[i]! - exact), `node ${i}`).toBeLessThan(1.5),
+    );
   });
 });
 
