@@ -3,6 +3,7 @@ import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
 import { materials } from '../../../engine/disc/materials.ts';
 import { valueAtTemperature } from '../../../engine/disc/materials/material.ts';
 import { NODE, NODES } from '../../../engine/disc/network.ts';
+import { evaluate, F, G, setConductances, slope } from '../../../engine/disc/rates.ts';
 import { BOOK, nodeTemperatures } from '../../../engine/disc/stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from '../../../engine/disc/wall-grid.ts';
 import { riseWheelhouse } from '../../../engine/disc/wheelhouse.ts';
@@ -144,5 +145,40 @@ describe('what moves inside a corner at a moment', () => {
     }
     const { gained } = step(own, stillMap(), INSTANT_S, { pressed });
     gained.forEach((gain, node) => expect(gain / expected[node]!, `node ${node}`).toBeCloseTo(1, 2));
+  });
+});
+
+describe('the tangents of a first stage', () => {
+  // A conductance that does not move with temperature and a wheelhouse that never warms: what the tangents leave out.
+  const flat: Partial<ConductanceMap> = {
+    wheelhouse: overSpeed(() => 1e12),
+    ...Object.fromEntries(
+      (['face', 'vane', 'rim', 'bell', 'caliper'] as const).map((name, j) => [
+        name,
+        new Float64Array(SPEEDS * WALLS).fill(7 + j),
+      ]),
+    ),
+  };
+  const summed: [name: string, node: number, slopes: number[]][] = [
+    ['face: air, radiation, spray', face, [0, 5, 12]],
+    ['vanes: air, radiation, spray', wall, [1, 6, 13]],
+    ['rim: air, radiation', rim, [2, 7]],
+    ['bell: air, radiation, hub', bell, [3, 8, 10]],
+    ['caliper: air, radiation, upright', caliper, [4, 9, 11]],
+  ];
+
+  it.each(summed)('are how the losses grow with heat, at the %s', (_, node, slopes) => {
+    const stepper = bareAt(temperatures((i) => (i === face ? 385 : i === wall ? 365 : 350)));
+    Object.assign(stepper, { hub_WpK: 1.7, mount_WpK: 2.3 });
+    stepper.radiation.set([2e-9, 5e-10, 7e-10, 9e-10, 4e-10]);
+    G.fill(0);
+    setConductances({ ...sprayed, ...flat }, SPEED);
+    evaluate(stepper, stepper.enthalpy_J, true);
+    const tangent = slopes.reduce((sum, i) => sum + slope[i]!, 0);
+    const before_W = F[node]!;
+    const more_J = 1e-3 * stepper.network.mass_kg[node]! * 500;
+    stepper.enthalpy_J[node]! += more_J;
+    evaluate(stepper, stepper.enthalpy_J, false);
+    expect((before_W - F[node]!) / more_J / tangent).toBeCloseTo(1, 3);
   });
 });
