@@ -36,18 +36,18 @@ export const cornerAir: (request: CornerAirRequest) => ConductanceMap = memo(
   ],
   (request) => {
     const { gap } = request;
-    const behind = mapBehind(request, gap);
+    const behind = mapBehind(request);
     if (gap.share === 0 || (gap.share === 1 && gap.pullOut_kmh === null)) return behind;
     return mix(cornerAir({ ...request, gap: clearAir }), behind, gap);
   },
 );
 
-function mapBehind(request: CornerAirRequest, gap: Gap): ConductanceMap {
-  const { corner, scenario } = request;
+function mapBehind(request: CornerAirRequest): ConductanceMap {
+  const { corner, scenario, gap } = request;
   const day = dayOf(scenario.conditions);
   const spec = specOf(corner.brake, scenario.car.loaded_radius_m);
   const warm_K = wakeWarmth(gap, scenario);
-  return conductanceMap(spec, airPath(request, gap), {
+  return conductanceMap(spec, airPath(request), {
     ambient_K: day.ambient_K + warm_K,
     pressure_Pa: day.pressure_Pa,
     spray: day.wet ? { water_kgpm3: day.spray_kgpm3 } : null,
@@ -55,8 +55,8 @@ function mapBehind(request: CornerAirRequest, gap: Gap): ConductanceMap {
   });
 }
 
-/** Flows of a corner over the grid of speeds behind a car, or in clear air. */
-export function airPath({ corner, scenario }: CornerAirRequest, gap: Gap = clearAir): AirPathMap {
+/** Flows of a corner over the grid of speeds behind the gap's car, or in clear air. */
+export function airPath({ corner, scenario, gap }: CornerAirRequest): AirPathMap {
   const { axle, side, brake } = corner;
   const geometry = airPathOf(brake, specOf(brake, scenario.car.loaded_radius_m));
   const open = {
@@ -64,10 +64,7 @@ export function airPath({ corner, scenario }: CornerAirRequest, gap: Gap = clear
     density_kgpm3: dayOf(scenario.conditions).density_kgpm3,
   };
   const wheelRadius_m = scenario.car.loaded_radius_m;
-  const ratioAt = (speed_mps: number): number => {
-    const gap_m = gapAt(gap, speed_mps);
-    return Number.isFinite(gap_m) ? dynamicPressureRatioWake(placeIn(scenario, gap_m)) : 1;
-  };
+  const ratioAt = (speed_mps: number): number => wakeAt(scenario, gap, speed_mps).qRatio;
   if (gap.gap_s === null)
     return airPathMap(geometry, speeds_mps, { ...open, wheelRadius_m, qRatio: ratioAt(0) });
   // a gap in seconds is another distance, and so another wake, at every speed
@@ -111,21 +108,39 @@ const wakeKey = ({ traffic }: Scenario): number[] => [
   traffic.wake_strength,
 ];
 
-/** How much of the wake there is at each speed of the grid: less beside it, and less of it by the share of the lap. */
-function weights({ share, pullOut_kmh }: Gap): Float64Array {
-  if (pullOut_kmh === null) return speeds_mps.map(() => share);
-  const pullOut_mps = mpsFromKmh(pullOut_kmh);
-  return speeds_mps.map((speed) => share * (1 - shareBesideWake(speed, pullOut_mps)));
+/** The wake of a gap's car at one speed. */
+export interface WakeAt {
+  /** Dynamic pressure behind it over that of clear air [-] */
+  qRatio: number;
+  /** How much warmer its air is [K] */
+  warmth_K: number;
+  /** How much of the time at this speed the car is in it: not beside it, and not in the rest of the lap [-] */
+  weight: number;
 }
+
+/** What the car ahead does to the air at a speed; nothing in clear air. */
+export function wakeAt(scenario: Scenario, gap: Gap, speed_mps: number): WakeAt {
+  const gap_m = gapAt(gap, speed_mps);
+  if (!Number.isFinite(gap_m)) return { qRatio: 1, warmth_K: 0, weight: 0 };
+  return {
+    qRatio: dynamicPressureRatioWake(placeIn(scenario, gap_m)),
+    warmth_K: wakeWarmth(gap, scenario),
+    weight: weightAt(gap, speed_mps),
+  };
+}
+
+/** How much of the wake there is at each speed of the grid: less beside it, and less of it by the share of the lap. */
+const weights = (gap: Gap): Float64Array => speeds_mps.map((speed_mps) => weightAt(gap, speed_mps));
+
+const weightAt = ({ share, pullOut_kmh }: Gap, speed_mps: number): number =>
+  pullOut_kmh === null ? share : share * (1 - shareBesideWake(speed_mps, mpsFromKmh(pullOut_kmh)));
 
 /** A lap partly in clear air and partly behind a car: the mean of both by time, at each speed. */
 function mix(clear: ConductanceMap, behind: ConductanceMap, gap: Gap): ConductanceMap {
   const weight = weights(gap);
+  const between = (a: number, b: number, w: number): number => (w === 1 ? b : a + w * (b - a));
   const column = (a: Float64Array, b: Float64Array): Float64Array =>
-    a.map((value, i) => {
-      const w = weight[Math.floor((i * SPEEDS) / a.length)]!;
-      return w === 1 ? b[i]! : value + w * (b[i]! - value);
-    });
+    a.map((value, i) => between(value, b[i]!, weight[Math.floor((i * SPEEDS) / a.length)]!));
   return {
     ...clear,
     air_K: column(clear.air_K, behind.air_K),
@@ -135,6 +150,8 @@ function mix(clear: ConductanceMap, behind: ConductanceMap, gap: Gap): Conductan
     bell: column(clear.bell, behind.bell),
     caliper: column(clear.caliper, behind.caliper),
     wheelhouse: column(clear.wheelhouse, behind.wheelhouse),
+    // buoyancy counts where the car hardly moves
+    wheelhouseBuoyant: between(clear.wheelhouseBuoyant, behind.wheelhouseBuoyant, weight[0]!),
     recirculated: column(clear.recirculated, behind.recirculated),
     sprayFace_W: column(clear.sprayFace_W, behind.sprayFace_W),
     sprayVane_W: column(clear.sprayVane_W, behind.sprayVane_W),

@@ -101,7 +101,7 @@ function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: Corner
         day,
         outside,
         speed_mps,
-        duct: ductNumbers(corner, scenario, speed_mps),
+        duct: ductNumbers(corner, scenario, speed_mps, gap),
         vane_kgps: Math.abs(flow(flows.vane_kgps)),
       };
     }),

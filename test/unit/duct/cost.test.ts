@@ -7,10 +7,12 @@ import { dragAreaCoolingAir, dragCoolingAir, powerCoolingAir } from '../../../en
 import type { Changes } from '../../../engine/scenario/override.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
+import { airPath } from '../../../engine/stint/corner-air.ts';
 import { cornersOf } from '../../../engine/stint/corners.ts';
 import { airRows } from '../../../engine/stint/air-rows.ts';
 import { axleDuctCost, ductCost } from '../../../engine/stint/duct-cost.ts';
 import { ductNumbers, ductPressures } from '../../../engine/stint/duct-pressures.ts';
+import { clearAir } from '../../../engine/stint/legs.ts';
 import { kmhFromMps, mpsFromKmh } from '../../../engine/units.ts';
 import { changed } from '../../support/stints.ts';
 import { heavyFront } from './corners.ts';
@@ -93,13 +95,28 @@ describe('the pressures and numbers of a duct', () => {
   it('stay within the ranges of the laws on the shipped cars at top speed', () => {
     for (const scenario of [changed(open), changed({}), shippedStint('club-evening')]) {
       for (const corner of corners(scenario).filter(({ brake }) => brake.duct)) {
-        const { mach, hoseReynolds } = ductNumbers(corner, scenario, mpsFromKmh(270))!;
+        const { mach, hoseReynolds } = ductNumbers(corner, scenario, mpsFromKmh(270), clearAir)!;
         expect(mach).toBeGreaterThan(0.02);
         expect(mach).toBeLessThan(ductMachRange.high);
         expect(hoseReynolds).toBeGreaterThan(hoseReynoldsRange.low);
         expect(hoseReynolds).toBeLessThan(hoseReynoldsRange.high);
       }
     }
+  });
+
+  it('are those of the air behind the car ahead, as its flows are', () => {
+    const scenario = changed(open);
+    const corner = corners(scenario)[0]!;
+    const close = { ...clearAir, gap_m: 6, share: 1 };
+    const [alone, behind] = [clearAir, close].map((gap) => ({
+      ...ductNumbers(corner, scenario, mpsFromKmh(200), gap)!,
+      flow_kgps: airPath({ corner, scenario, gap }).duct_kgps[10]!,
+    }));
+    // flow goes with the root of the pressure
+    expect(behind!.flow_kgps).toBeLessThan(0.95 * alone!.flow_kgps);
+    const thinner = behind!.flow_kgps / alone!.flow_kgps;
+    expect(behind!.hoseReynolds / alone!.hoseReynolds).toBeCloseTo(thinner, 6);
+    expect(behind!.mach / alone!.mach).toBeCloseTo(thinner, 6);
   });
 
   it('have the narrowest place in the mouth, the hoses or their flattened part', () => {
