@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { finished } from '../../../engine/advise/look.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { spanTogether, type SafeSpan } from '../../../engine/advise/span.ts';
+import { layOver } from '../../../engine/scenario/keys.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { compile } from '../../../engine/stint/compile.ts';
@@ -131,6 +132,10 @@ describe('the ends of the span', () => {
 });
 
 describe('what is proposed', () => {
+  /** The shipped stint with other panels cut for the front. */
+  const withPanels = (panels_pct: number[]): Scenario =>
+    layOver(shipped, { brakes: { front: { duct: { panels_pct } } } }) as Scenario;
+
   it('has the largest smaller margin of all whole percents', () => {
     const scenario = changed({ 'stint.laps': 9 });
     const { best } = spanOf(scenario);
@@ -147,11 +152,17 @@ describe('what is proposed', () => {
   });
 
   it('is a blank to measure where the panels inside the span are on its edge', () => {
-    const scenario = shipped;
-    const { proposal, best, span_pct } = spanOf(scenario);
-    expect(span_pct![0]).toBeLessThan(60);
-    expect(span_pct![1]).toBeGreaterThan(60);
+    const [low, high] = spanOf(shipped).span_pct!;
+    const onEdge = withPanels([low + 0.5, high - 0.5]);
+    const { proposal, best, span_pct } = spanOf(onEdge);
+    expect(span_pct).toEqual([low, high]);
+    expect(best!.panel).toBeNull();
     expect(proposal).toEqual(best);
+    const middle = Math.round((low + high) / 2);
+    expect(spanOf(withPanels([low + 0.5, middle])).proposal).toMatchObject({
+      blanking_pct: middle,
+      panel: 1,
+    });
   });
 
   it('is never more than 85 %, although more may be in', () => {
