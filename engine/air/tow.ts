@@ -16,7 +16,8 @@ const PULL_OUT_MPS = 4;
  *
  * @remarks
  * 0.75 close behind, 0.9 at 9 m, 1 far away. g is the wake's Gaussian at the car's offset: a car a metre and a half beside the
- * line keeps half of the tow at 9 m. The sign below one car length depends on the leader's tail; here the tow is always a
+ * line keeps half of the tow at 9 m. The drag area of the car ahead only sets how wide that is, not how much is spared behind its
+ * middle: a small car tows as much as a large one. Nor does the strength of the wake at the mouth change the tow. The sign below one car length depends on the leader's tail; here the tow is always a
  * gain. Zabat, Stabile, Frascaroli and Browand (SAE 940421) found a weak effect beyond one length.
  * Source: shape and values from memory; an editable default.
  *

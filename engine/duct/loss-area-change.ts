@@ -28,7 +28,7 @@ export function lossExpansion(areaRatio: number): number {
  *     ζ = 0.5 (1 − A₂/A₁)^0.75
  *
  * @remarks
- * Re above 10 000. Another author's form (Rennels) gives 15 % more at a ratio of 0.5; a rounded edge costs far less.
+ * Re above 10 000. Another author's form (Rennels) gives up to 19 % more; a rounded edge costs far less.
  * Source: Idelchik, Handbook of Hydraulic Resistance, diagram 4-9.
  *
  * @param areaRatio - small over large area, 0 to 1 [-]

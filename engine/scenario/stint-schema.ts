@@ -60,7 +60,7 @@ export const trafficSchema = v.looseObject({
   wake_strength: quantity(
     'Wake strength',
     [0, 2, 0.05],
-    'Lost total pressure over that of the usual wake; 0: no wake',
+    'Lost total pressure over that of the usual wake; 0: none. The tow stays',
   ),
 });
 
