@@ -37,7 +37,11 @@ const discSchema = v.looseObject({
   ),
   pumping: quantity('Vane pumping', [0, 1], 'Share of the solid-body pressure rise that the vanes give'),
   ring_mass_kg: quantity('Ring mass', [0.5, 30, 0.1], 'Cheeks and vanes, without the bell'),
-  swept_cm2: quantity('Swept area', [50, 4000, 1], 'Rubbed by the pads, both faces'),
+  swept_cm2: quantity(
+    'Swept area',
+    [50, 4000, 1],
+    'Rubbed by the pads, both faces together: where the heat comes in',
+  ),
   emissivity_track: quantity('Emissivity, rubbed faces', [0.05, 1], 'Total emissivity of the rubbed track'),
   emissivity_other: quantity('Emissivity, rim', [0.05, 1], 'Total emissivity of the oxidised or painted rim'),
 });
@@ -119,7 +123,7 @@ const wheelSchema = v.looseObject({
   crossflow: quantity(
     'Air past the disc',
     [0.05, 1],
-    'Speed of the air over the faces as a share of car speed',
+    'Speed of the air over the faces as a share of car speed, for a wheel open by 35 %',
   ),
   duct_on_face: quantity(
     'Duct air on the inner face',
