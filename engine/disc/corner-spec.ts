@@ -16,7 +16,7 @@ export interface DiscSpec {
   /** Over a smooth still tube, at Re 10 000 [-] */
   vaneEnhancement: number;
   ringMass_kg: number;
-  /** Both faces [m²] */
+  /** Rubbed by the pads, both faces: where the heat comes in [m²] */
   swept_m2: number;
   emissivityTrack: number;
   emissivityOther: number;
@@ -84,3 +84,20 @@ export interface CornerSpec {
  * effectiveRadius({ outer_m: 0.38, inner_m: 0.256 }) // => 0.159
  */
 export const effectiveRadius = (disc: DiscSpec): number => (disc.outer_m + disc.inner_m) / 4;
+
+/**
+ * Whole face of one side of the ring, rubbed or not: where air and radiation take heat.
+ *
+ *     A = π/4 (D_o² − D_i²)
+ *
+ * @remarks
+ * Source: geometry.
+ *
+ * @param disc - the disc
+ * @returns area of one face [m²]
+ *
+ * @example
+ * faceArea({ outer_m: 0.38, inner_m: 0.256 }) // => 0.06194
+ */
+export const faceArea = ({ outer_m, inner_m }: Pick<DiscSpec, 'outer_m' | 'inner_m'>): number =>
+  (Math.PI / 4) * (outer_m ** 2 - inner_m ** 2);

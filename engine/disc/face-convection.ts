@@ -1,6 +1,6 @@
 /** Convection of a disc's outside: both faces and the edge. */
 import type { ValidRange } from '../valid-range.ts';
-import type { CornerSpec } from './corner-spec.ts';
+import { faceArea, type CornerSpec } from './corner-spec.ts';
 import { nusseltCylinder } from './nusselt-cylinder.ts';
 import { blendConvection, nusseltPassingAir, nusseltRotatingDisc } from './nusselt-face.ts';
 import { nusseltTurningCylinder } from './nusselt-rim.ts';
@@ -72,11 +72,11 @@ export function faceCoefficients(spec: CornerSpec, at: OutsideAir, wall_K: numbe
  * @returns conductance [W/K]
  *
  * @example
- * faceConductance({ disc: { outer_m: 0.38, inner_m: 0.256, swept_m2: 0.124 }, wheel: { crossflow: 0.9, ductOnFace: 0, still: 4, covered: 0.15, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 700) // => 0.4216
+ * faceConductance({ disc: { outer_m: 0.38, inner_m: 0.256 }, wheel: { crossflow: 0.9, ductOnFace: 0, still: 4, covered: 0.15, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 700) // => 0.42119
  */
 export function faceConductance(spec: CornerSpec, at: OutsideAir, wall_K: number): number {
   const { outer, inner } = faceCoefficients(spec, at, wall_K);
-  return (spec.disc.swept_m2 / 2) * (1 - spec.wheel.covered) * (outer + inner);
+  return faceArea(spec.disc) * (1 - spec.wheel.covered) * (outer + inner);
 }
 
 /**

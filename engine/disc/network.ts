@@ -14,7 +14,6 @@ import type { CornerSpec } from './corner-spec.ts';
 import { enthalpyTable, type EnthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
 import { conductanceShimmed } from './shim.ts';
-import { vanePassage } from './vane-passage.ts';
 
 export const NODE = {
   rim: 0,
@@ -56,10 +55,11 @@ export interface Network {
 export function buildNetwork(spec: CornerSpec): Network {
   const { disc, bell, pad, caliper, fluid } = spec;
   const iron = materials[disc.material];
-  const vanes = vanePassage(disc, iron.density_kgpm3)?.vaneMass_kg ?? 0;
   const rim_kg = rimMass(disc, iron.density_kgpm3);
-  const cheek_kg = disc.ringMass_kg - vanes - rim_kg;
-  const area_m2 = cheek_kg / (iron.density_kgpm3 * disc.cheek_m);
+  // the rubbed area carries the flux; what the ring weighs beyond its cheeks there and its edge stands in the vanes
+  const area_m2 = disc.swept_m2;
+  const cheek_kg = Math.min(iron.density_kgpm3 * disc.cheek_m * area_m2, disc.ringMass_kg - rim_kg);
+  const vanes_kg = disc.ringMass_kg - rim_kg - cheek_kg;
   const gaps = cheekGaps(disc.cheek_m, CHEEK_NODES);
 
   const mass_kg = new Float64Array(NODES);
@@ -69,8 +69,8 @@ export function buildNetwork(spec: CornerSpec): Network {
     cheekShares(gaps).map((share) => share * cheek_kg),
     NODE.face,
   );
-  mass_kg[NODE.wall]! += vanes;
-  const cheekShare = mass_kg.slice(NODE.face, NODE.wall + 1).map((m) => m / (cheek_kg + vanes));
+  mass_kg[NODE.wall]! += vanes_kg;
+  const cheekShare = mass_kg.slice(NODE.face, NODE.wall + 1).map((m) => m / (cheek_kg + vanes_kg));
 
   mass_kg[NODE.rim] = rim_kg;
   link[NODE.rim] = (2 * Math.PI * (disc.outer_m / 2) * 2 * disc.cheek_m) / (2 * RIM_M);

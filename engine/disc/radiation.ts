@@ -1,6 +1,6 @@
 /** What each surface of a corner radiates, and how much of it comes back from the wheel, the backing plate and the caliper. */
 import type { ValidRange } from '../valid-range.ts';
-import type { CornerSpec } from './corner-spec.ts';
+import { faceArea, type CornerSpec } from './corner-spec.ts';
 import { emissivityCavity, emissivityEnclosed, STEFAN_BOLTZMANN, viewFactorRing } from './view-factor.ts';
 import { wheelRadius } from './wheelhouse.ts';
 
@@ -85,12 +85,12 @@ export interface RadiatingSurfaces {
  * @returns black area of each surface [m²]
  *
  * @example
- * radiatingSurfaces({ disc: { vented: false, outer_m: 0.2, inner_m: 0.1, cheek_m: 0.005, swept_m2: 0.05, emissivityTrack: 0.5, emissivityOther: 0.7 }, bell: { area_m2: 0.03, emissivity: 0.7 }, caliper: { area_m2: 0.1, emissivity: 0.8 }, wheel: { covered: 0, openShare: 1, ductOnFace: 0, loadedRadius_m: 0.3 } }).outerTrack // => 0.0124978
+ * radiatingSurfaces({ disc: { vented: false, outer_m: 0.2, inner_m: 0.1, cheek_m: 0.005, emissivityTrack: 0.5, emissivityOther: 0.7 }, bell: { area_m2: 0.03, emissivity: 0.7 }, caliper: { area_m2: 0.1, emissivity: 0.8 }, wheel: { covered: 0, openShare: 1, ductOnFace: 0, loadedRadius_m: 0.3 } }).outerTrack // => 0.0117789
  */
 export function radiatingSurfaces(spec: CornerSpec): RadiatingSurfaces {
   const { disc, bell, caliper, wheel } = spec;
   const seen = 1 - wheel.covered;
-  const face_m2 = (disc.swept_m2 / 2) * seen;
+  const face_m2 = faceArea(disc) * seen;
   const toBarrel = disc.outer_m / 2 / wheelRadius(spec);
   const openings = openingsOf(spec);
   const free = 1 - bridgeShare(spec);
@@ -148,7 +148,7 @@ function outerPatches(spec: CornerSpec): Patch[] {
   const ring = { inner_m: disc.inner_m / 2, outer_m: disc.outer_m / 2 };
   const toWheel = viewFactorRing(ring, wheelRadius(spec), WHEEL_DISTANCE_M);
   const closed = 1 - wheel.openShare;
-  const ratio = ringArea(spec) / wheelArea(spec);
+  const ratio = faceArea(spec.disc) / wheelArea(spec);
   return [
     { view: toWheel * wheel.openShare, keeps: 1, areaRatio: 0 },
     { view: toWheel * closed, keeps: WHEEL_KEEPS, areaRatio: closed > 0 ? ratio / closed : 0 },
@@ -159,7 +159,7 @@ function outerPatches(spec: CornerSpec): Patch[] {
 /** The inner face sees the near plate where the duct feeds it, and upright and tyre elsewhere. */
 function innerEmissivity(spec: CornerSpec): number {
   const { disc, wheel } = spec;
-  const ratio = ringArea(spec) / wheelArea(spec);
+  const ratio = faceArea(spec.disc) / wheelArea(spec);
   const free = emissivityEnclosed(disc.emissivityTrack, WHEEL_KEEPS, ratio);
   const shut = emissivityEnclosed(disc.emissivityTrack, PLATE_KEEPS, 1);
   return free + wheel.ductOnFace * (shut - free);
@@ -167,9 +167,6 @@ function innerEmissivity(spec: CornerSpec): number {
 
 /** The wheel's disc, its openings included [m²]. */
 const wheelArea = (spec: CornerSpec): number => Math.PI * wheelRadius(spec) ** 2;
-
-/** Ring of one face by its diameters [m²]. */
-const ringArea = ({ disc }: CornerSpec): number => (Math.PI / 4) * (disc.outer_m ** 2 - disc.inner_m ** 2);
 
 /** Share of the disc's edge under the caliper's bridge [-] */
 const bridgeShare = ({ wheel }: CornerSpec): number => Math.min(1, BRIDGE_REACH * wheel.covered);
@@ -184,6 +181,6 @@ function openingsOf(spec: CornerSpec): { area_m2: number; emissivity: number } {
   const mouths_m2 = Math.PI * (disc.outer_m + disc.inner_m) * disc.gap_m;
   return {
     area_m2: Math.PI * disc.outer_m * disc.gap_m,
-    emissivity: emissivityCavity(disc.emissivityOther, mouths_m2 / (2 * ringArea(spec))),
+    emissivity: emissivityCavity(disc.emissivityOther, mouths_m2 / (2 * faceArea(spec.disc))),
   };
 }

@@ -46,13 +46,35 @@ const STANDING_VANES = 0.3;
  *   { vane_kgps: 0.1, wheel_radps: 150, wall_K: 700, air_K: 300, density_kgpm3: 1.17, still: 4 }) // => 23.797
  */
 export function vaneConductance(disc: VaneWalls, passage: VanePassage, at: VaneAir): number {
-  const film_K = (at.wall_K + at.air_K) / 2;
-  const { wall, vane } = coefficients(disc, passage, { ...at, film_K });
-  const wetted = (h_wall: number, h_vane: number): number =>
-    h_wall * passage.wallArea_m2 + h_vane * finEfficiency(disc, passage, h_vane) * passage.vaneArea_m2;
-  const moving = conductanceWarmingAir(at.vane_kgps * heatCapacityAir(film_K), wetted(wall, vane));
-  return blendConvection(moving, STANDING_VANES * wetted(at.still, at.still));
+  const { flow_WpK, wetted_WpK } = vaneConvection(disc, passage, at);
+  const moving = conductanceWarmingAir(flow_WpK, wetted_WpK);
+  return blendConvection(moving, STANDING_VANES * wetted(disc, passage, { wall: at.still, vane: at.still }));
 }
+
+/** What the conductance of the vanes is made of. */
+export interface VaneConvection {
+  /** Coefficients on the cheek walls, and on vanes or pillars [W/(m² K)] */
+  wall: number;
+  vane: number;
+  /** Coefficients times areas, vanes and pillars as fins [W/K] */
+  wetted_WpK: number;
+  /** Heat capacity of the air that passes [W/K] */
+  flow_WpK: number;
+}
+
+/** The parts of `vaneConductance`, for who follows it. */
+export function vaneConvection(disc: VaneWalls, passage: VanePassage, at: VaneAir): VaneConvection {
+  const film_K = (at.wall_K + at.air_K) / 2;
+  const h = coefficients(disc, passage, { ...at, film_K });
+  return {
+    ...h,
+    wetted_WpK: wetted(disc, passage, h),
+    flow_WpK: at.vane_kgps * heatCapacityAir(film_K),
+  };
+}
+
+const wetted = (disc: VaneWalls, passage: VanePassage, h: { wall: number; vane: number }): number =>
+  h.wall * passage.wallArea_m2 + h.vane * finEfficiency(disc, passage, h.vane) * passage.vaneArea_m2;
 
 export type VaneWalls = Pick<DiscSpec, 'vaneEnhancement' | 'material' | 'vane_m' | 'gap_m'>;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CornerSpec } from '../../../engine/disc/corner-spec.ts';
+import { faceArea, type CornerSpec } from '../../../engine/disc/corner-spec.ts';
 import {
   coefficientBridge,
   emissivityTowards,
@@ -126,8 +126,10 @@ describe('what a corner radiates', () => {
       ...front,
       disc: { ...front.disc, emissivityTrack: 1, emissivityOther: 1 },
     });
-    const { outer_m, gap_m, cheek_m, swept_m2 } = front.disc;
-    expect(black.outerTrack + black.innerTrack).toBeLessThan(swept_m2 * (1 - front.wheel.covered));
+    const { outer_m, gap_m, cheek_m } = front.disc;
+    expect(black.outerTrack + black.innerTrack).toBeLessThan(
+      2 * faceArea(front.disc) * (1 - front.wheel.covered),
+    );
     expect(black.vaneOpenings).toBeLessThan(Math.PI * outer_m * gap_m);
     expect(black.rim).toBeLessThan(2 * Math.PI * outer_m * cheek_m);
   });

@@ -97,7 +97,8 @@ describe.each(both)(
       const { k, density, c } = propertiesAt('grey iron', 780);
       const Fo = (k * stop.lasts_s) / (density * c * thick_m ** 2);
       const slab_K = ((flux * thick_m) / k) * peakUnderFallingFlux(Fo);
-      expect(Math.abs(stop.faceRise_K / slab_K - 1)).toBeLessThan(0.12);
+      // the slab has no vanes behind it and no pads of 350 °C on it, which take a tenth of the flux at once
+      expectWithin(stop.faceRise_K / slab_K, [0.84, 1]);
     });
 
     it('lets the face fall in the first second after release', () =>
