@@ -121,6 +121,21 @@ describe('what the surfaces of a corner lose at a moment', () => {
     const end = lines.face[0] + lines.face[1] * (SPEED * 2) + lines.face[2] * T[face]!;
     expect(beyond[BOOK.faceAir]! / (end * (T[face]! - air_K(SPEED * 2)))).toBeCloseTo(1, 4);
   });
+
+  it('beyond the grid of walls goes on in a straight line above and stays where it is below', () => {
+    const far = bareAt(temperatures((i) => (i === face ? 1560 : i === wall ? 232 : 500)));
+    const T = nodeTemperatures(far);
+    const open = { ...sprayed, wheelhouse: overSpeed(() => 1e12) };
+    const { booked: there } = step(far, open, INSTANT_S);
+    expect(there[BOOK.faceAir]! / (lineAt('face', SPEED, T[face]!) * (T[face]! - ambient_K))).toBeCloseTo(
+      1,
+      4,
+    );
+    expect(there[BOOK.vaneAir]! / (lineAt('vane', SPEED, WALL_LOW_K) * (T[wall]! - ambient_K))).toBeCloseTo(
+      1,
+      4,
+    );
+  });
 });
 
 describe('what moves inside a corner at a moment', () => {

@@ -129,4 +129,9 @@ describe('pumping', () => {
     expect(slipWiesner(36)).toBeGreaterThan(1 - Math.PI / 36);
     expect(slipWiesner(36)).toBeLessThan(1 - (0.63 * Math.PI) / 36);
   });
+
+  // By hand: √sin 30° = 0.70711, 12^0.7 = 5.6941.
+  it('slips less where the vanes lean, as the root of the sine', () => {
+    expect(slipWiesner(12, Math.PI / 6)).toBeCloseTo(1 - 0.70711 / 5.6941, 4);
+  });
 });
