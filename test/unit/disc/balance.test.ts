@@ -197,3 +197,8 @@ describe('the tangents of a first stage', () => {
     expect((before_W - F[node]!) / more_J / tangent).toBeCloseTo(1, 3);
   });
 });
+
+it('a node above the end of the tables goes on in a straight line', () => {
+  const T = nodeTemperatures(cornerAt(temperatures(() => 1750)));
+  T.forEach((one) => expect(one).toBeCloseTo(1750, 6));
+});
