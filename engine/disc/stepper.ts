@@ -38,7 +38,6 @@ export interface Stepper {
 export function createStepper(
   spec: CornerSpec,
   start: { disc_K: number; pad_K: number; caliper_K: number },
-  emissivity: number,
 ): Stepper {
   const network = buildNetwork(spec);
   const { disc, wheel } = spec;
@@ -54,8 +53,8 @@ export function createStepper(
     tables: joinTables(network),
     enthalpy_J,
     booked_J: new Float64Array(6),
-    radiation: radiationOf(spec).map((coefficient) => coefficient * emissivity),
-    bridge_WpK4: coefficientBridge(spec) * emissivity,
+    radiation: radiationOf(spec),
+    bridge_WpK4: coefficientBridge(spec),
     hub_WpK: spec.bell.hub_WpK,
     mount_WpK: spec.caliper.mount_WpK,
     discShare: spec.pad.discShare ?? heatToDisc(spec),

@@ -7,6 +7,7 @@ import { kelvin } from '../units.ts';
 import { cornerAir } from './corner-air.ts';
 import { blankingKeys, cornersOf, specOf, type Corner } from './corners.ts';
 import type { CornerSpec } from '../disc/corner-spec.ts';
+import { withEmissivity } from '../disc/emissivity.ts';
 import { dayOf } from './day.ts';
 import { tanksOf } from './fuel.ts';
 import { legsOf, type Leg } from './legs.ts';
@@ -18,7 +19,6 @@ export interface CornerModel {
   corner: Corner;
   spec: CornerSpec;
   start: { disc_K: number; pad_K: number; caliper_K: number };
-  emissivity: number;
   /** One map a leg. */
   maps: ConductanceMap[];
   /** This corner's share of all four brakes' heat, one a leg. */
@@ -90,13 +90,15 @@ function cornerModel(
   const kelvinOr = (celsius: number | null): number => kelvin(celsius ?? scenario.conditions.ambient_C);
   return {
     corner,
-    spec: specOf(corner.brake, scenario.car.loaded_radius_m),
+    spec: withEmissivity(
+      specOf(corner.brake, scenario.car.loaded_radius_m),
+      scenario.correction.emissivity.factor,
+    ),
     start: {
       disc_K: kelvinOr(initial.disc_C),
       pad_K: kelvinOr(initial.pad_C),
       caliper_K: kelvinOr(initial.caliper_C),
     },
-    emissivity: scenario.correction.emissivity.factor,
     maps: mapsOf(corner, legs),
     shares: drivenLegs.map((leg) => {
       const front = leg.scenario.car.brake_balance_front;

@@ -55,7 +55,7 @@ const GAP_SPEED_MPS = 45;
 
 /** What the scenario itself states. */
 function fixed({ scenario }: StintModel, { corner, spec }: CornerModel): Used[] {
-  const { duct, disc, bell, caliper } = corner.brake;
+  const { duct, disc } = corner.brake;
   const gaps = legsOf(scenario)
     .map(({ gap }) => gapAt(gap, GAP_SPEED_MPS))
     .filter(Number.isFinite);
@@ -63,7 +63,7 @@ function fixed({ scenario }: StintModel, { corner, spec }: CornerModel): Used[] 
     [cheekRange, disc.cheek_mm],
     [stillRange, spec.wheel.still],
     [openWheelRange, spec.wheel.openShare],
-    [emissivityRange, disc.emissivity_track, disc.emissivity_other, bell.emissivity, caliper.emissivity],
+    [emissivityRange, ...emissivitiesOf(spec)],
     [compressionRange, duct?.hose_compression_pct ?? NaN],
     [bendRange, ...(duct?.bends ?? []).map((bend) => bend.radius_ratio)],
     ...(duct?.clearance_mm
@@ -73,6 +73,14 @@ function fixed({ scenario }: StintModel, { corner, spec }: CornerModel): Used[] 
     ...(gaps.length > 0 ? ([[wakeOffsetRange, scenario.traffic.offset_m]] as Used[]) : []),
   ];
 }
+
+/** As corrected, where runs were measured. */
+const emissivitiesOf = ({ disc, bell, caliper }: CornerModel['spec']): number[] => [
+  disc.emissivityTrack,
+  disc.emissivityOther,
+  bell.emissivity,
+  caliper.emissivity,
+];
 
 /** Laws of flow and convection at the mean and the top speed of the push laps, the disc at its mean over them. */
 function bySpeed(model: StintModel, { corner, spec }: CornerModel, trace: CornerColumns): Used[] {

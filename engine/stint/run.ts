@@ -59,7 +59,7 @@ export function runCorner(
   wanted: 'columns' | 'summary',
 ): CornerResult {
   const { axle, side, brake } = corner.corner;
-  const stepper = createStepper(corner.spec, corner.start, corner.emissivity);
+  const stepper = createStepper(corner.spec, corner.start);
   const start_J = storedHeat(stepper, nodeTemperatures(stepper));
   const trace = newColumns(model.samples);
   record(stepper, trace, 0);

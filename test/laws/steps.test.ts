@@ -80,7 +80,7 @@ describe('the error falls with the step at second order', () => {
     ['while it cools, by steps whose error stands above the grain of the tables', 480, rest],
   ])('%s', (_, span_s, power) => {
     const order = orderOf((scale) => {
-      const stepper = createStepper(spec, start, 1);
+      const stepper = createStepper(spec, start);
       drivenSlab(stepper, evenSteps(span_s, 40 / scale, power), hold);
       return nodeTemperatures(stepper);
     });

@@ -102,7 +102,7 @@ export function stillMap(face_WpK = 0, wall_WpK = 0): ConductanceMap {
 }
 
 export const slabAt = (slab: Slab, start_K: number): Stepper =>
-  createStepper(slabSpec(slab), { disc_K: start_K, pad_K: start_K, caliper_K: start_K }, 0);
+  createStepper(slabSpec(slab), { disc_K: start_K, pad_K: start_K, caliper_K: start_K });
 
 /** Equal steps of a power that is given with its exact integral from 0. */
 export function evenSteps(

@@ -4,8 +4,7 @@ import { driveLap } from '../../engine/disc/kernel.ts';
 import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
 import type { CornerModel, StintModel } from '../../engine/stint/compile.ts';
 
-export const stepperOf = ({ spec, start, emissivity }: CornerModel): Stepper =>
-  createStepper(spec, start, emissivity);
+export const stepperOf = ({ spec, start }: CornerModel): Stepper => createStepper(spec, start);
 
 /** Drives the stint with the stepper and the maps that are given, its heat times a factor. */
 export function driveModel(

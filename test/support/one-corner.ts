@@ -28,7 +28,7 @@ export const temperatures = (at: (node: number) => number): number[] =>
 
 /** The front corner of the heavy car with its nodes where they are put. */
 export function cornerAt(nodes_K: number[]): Stepper {
-  const stepper = createStepper(spec, { disc_K: 300, pad_K: 300, caliper_K: 300 }, 0.8);
+  const stepper = createStepper(spec, { disc_K: 300, pad_K: 300, caliper_K: 300 });
   const { mass_kg, material } = stepper.network;
   nodes_K.forEach((T, i) => {
     stepper.enthalpy_J[i] = mass_kg[i]! * enthalpyAt(enthalpyTable(material[i]!), T);

@@ -19,8 +19,8 @@ export interface Stood {
 
 /** Every corner of a scenario standing for a while from its start temperatures. */
 export function stand(scenario: Scenario, duration_s: number, brakeHeld: boolean): Stood[] {
-  return compile(scenario).corners.map(({ spec, start, maps, emissivity }) => {
-    const stepper = createStepper(spec, start, emissivity);
+  return compile(scenario).corners.map(({ spec, start, maps }) => {
+    const stepper = createStepper(spec, start);
     const before_K = nodeTemperatures(stepper);
     const plan = planStand(duration_s, brakeHeld, 1);
     const columns = newColumns(plan.steps);

@@ -30,8 +30,8 @@ describe('heat made between disc and pad', () => {
   it('is shared by effusivity and area where the scenario does not say', () => {
     const spec = specWith({ 'brakes.front.pad.disc_share': null });
     const start = { disc_K: 300, pad_K: 300, caliper_K: 300 };
-    expect(createStepper(spec, start, 1).discShare).toBe(heatToDisc(spec));
-    expect(createStepper(specWith(), start, 1).discShare).toBe(defaultScenario().brakes.front.pad.disc_share);
+    expect(createStepper(spec, start).discShare).toBe(heatToDisc(spec));
+    expect(createStepper(specWith(), start).discShare).toBe(defaultScenario().brakes.front.pad.disc_share);
   });
 
   // what published partition formulas span for a ring under short pads, see engine/car/partition.ts
@@ -109,9 +109,9 @@ describe('a brake held while the car stands', () => {
 
 describe('the disc’s edge', () => {
   it('warms the caliper over it by its radiation, and the books still close', () => {
-    const { spec, start, maps, emissivity } = compile(changed(HOT)).corners[0]!;
+    const { spec, start, maps } = compile(changed(HOT)).corners[0]!;
     const caliperAfter = (bridge: 'there' | 'gone'): number => {
-      const stepper = createStepper(spec, start, emissivity);
+      const stepper = createStepper(spec, start);
       if (bridge === 'gone') stepper.bridge_WpK4 = 0;
       driveLap(stepper, planStand(TEN_MINUTES_S, false, 1), 0, maps[0]!, null, 0);
       return nodeTemperatures(stepper)[NODE.caliper]!;

@@ -15,7 +15,7 @@ export const compute: Compute = (rows) =>
     const spec = slabSpec({ thickness_m: 0.008, area_m2: AREA_M2 });
     spec.disc.emissivityTrack = EMISSIVITY;
     const start = { disc_K: temperature, pad_K: SURROUNDINGS_K, caliper_K: SURROUNDINGS_K };
-    const stepper = createStepper(spec, start, 1);
+    const stepper = createStepper(spec, start);
     const still = stillMap();
     const map = { ...still, air_K: still.air_K.map(() => SURROUNDINGS_K) };
     driveLap(stepper, evenSteps(BLINK_S, 1, { at: () => 0, sum: () => 0 }), 0, map, null, 0);

@@ -145,14 +145,14 @@ function nearest(gaps: number[], depth_m: number): number {
 
 /** The equations of a corner in clear air with the blanking of the scenario. */
 export function equationsOf(scenario: Scenario, corner: CornerModel, mesh?: Mesh): Equations {
-  const { spec, emissivity } = corner;
+  const { spec } = corner;
   const bodies = bodiesOf(corner, mesh ?? shippedMesh(spec.disc.cheek_m));
   const { mass_kg, material, links, wall } = bodies;
   const convection = convectionOf(scenario, corner);
   const ambient_K = dayOf(scenario.conditions).ambient_K;
   const radiating = [FACE, wall, RIM, BELL, CALIPER];
-  const radiation = [...radiationOf(spec)].map((coefficient) => coefficient * emissivity);
-  const bridge = coefficientBridge(spec) * emissivity;
+  const radiation = radiationOf(spec);
+  const bridge = coefficientBridge(spec);
   const potential = potentialOf(materials[spec.disc.material]);
   const toDisc = spec.pad.discShare ?? heatToDisc(spec);
   const drag_N = (spec.pad.drag_N * effectiveRadius(spec.disc)) / spec.wheel.loadedRadius_m;
