@@ -123,12 +123,28 @@ export function nusseltVanes(
   Pr: number,
   { diameterOverLength, enhancement }: { diameterOverLength: number; enhancement: number },
 ): number {
-  const exponent = 0.8 + 0.25 * 0.68 * Pr ** 0.215;
+  const exponent = exponentRoughVanes(Pr);
   const reference = enhancement * nusseltVanePassage(REFERENCE_RE, Pr, diameterOverLength);
   const rough = reference * (Re / REFERENCE_RE) ** exponent;
   const laminar = laminarEntry(Re, Pr, diameterOverLength);
   return (laminar ** GIVES_WAY + rough ** GIVES_WAY) ** (1 / GIVES_WAY);
 }
+
+/**
+ * How the heat transfer of a rough wall grows with the Reynolds number.
+ *
+ *     m = 0.8 + 0.25 n,  n = 0.68 Pr^0.215
+ *
+ * @remarks
+ * Its friction stays as it is where that of a smooth wall falls as Re^−0.25. Source: as `nusseltVanes`.
+ *
+ * @param Pr - Prandtl number [-]
+ * @returns exponent of the Reynolds number [-]
+ *
+ * @example
+ * exponentRoughVanes(0.7) // => 0.95745
+ */
+export const exponentRoughVanes = (Pr: number): number => 0.8 + 0.25 * 0.68 * Pr ** 0.215;
 
 function laminarEntry(Re: number, Pr: number, diameterOverLength: number): number {
   const G = diameterOverLength * Re * Pr;

@@ -12,6 +12,8 @@ export type HandKind =
   | 'flow'
   | 'conductance'
   | 'coefficient'
+  | 'conductivity'
+  | 'viscosity'
   | 'effusivity'
   | 'heat capacity'
   | 'area'
@@ -20,12 +22,15 @@ export type HandKind =
   | 'time'
   | 'length'
   | 'share'
+  | 'radiation constant'
   | 'number';
 
 export interface HandValue {
   symbol: string;
   kind: HandKind;
   value: number;
+  /** What the symbol stands for, where it is first used. */
+  name?: string;
 }
 
 export interface HandLine {
@@ -45,5 +50,6 @@ export interface HandPart {
   lines: HandLine[];
 }
 
-/** A value with its symbol. */
-export const of = (symbol: string, kind: HandKind, value: number): HandValue => ({ symbol, kind, value });
+/** A value with its symbol, and what that stands for. */
+export const of = (symbol: string, kind: HandKind, value: number, name?: string): HandValue =>
+  name === undefined ? { symbol, kind, value } : { symbol, kind, value, name };

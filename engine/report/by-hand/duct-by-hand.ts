@@ -1,0 +1,70 @@
+/** The duct of a corner by hand: what the air brings, what the mouth takes, and what comes through. */
+import type { AirPathGeometry } from '../../duct/air-path.ts';
+import { ductLossFreeArea } from '../../duct/duct-resistance.ts';
+import { lossBlankedMouth } from '../../duct/loss-mouth.ts';
+import type { HandAir } from './air-by-hand.ts';
+import { of, type HandLine } from './hand-line.ts';
+
+export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
+  const { openFraction, duct_kgps } = at;
+  const { density_kgpm3 } = at.day;
+  const ram_Pa = (at.qRatio * density_kgpm3 * at.speed_mps ** 2) / 2;
+  const lossFree_m2 = ductLossFreeArea(geometry, openFraction);
+  const over_Pa =
+    lossFree_m2 > 0
+      ? ((duct_kgps / lossFree_m2) ** 2 * Math.sign(duct_kgps)) / (2 * density_kgpm3)
+      : geometry.recovery * ram_Pa;
+  return [
+    {
+      what: 'Dynamic pressure of the air that the car meets, at the lap’s mean speed',
+      equation: 'q = ½ ρ V² r',
+      given: [
+        of('ρ', 'density', density_kgpm3),
+        of('V', 'speed', at.speed_mps),
+        of('r', 'number', at.qRatio, ratioName(at.behind)),
+      ],
+      found: of('q', 'pressure', ram_Pa),
+      model: null,
+      source: 'Bernoulli; moist air by ASHRAE Fundamentals 2017',
+      check: 'moist-air',
+    },
+    {
+      what: 'Loss of the blanked mouth, in dynamic pressures of the whole mouth',
+      equation: 'ζ = (1.707 − f)² / f²',
+      given: [
+        of('f', 'share', openFraction, 'open'),
+        of('A', 'area', geometry.mouthArea_m2, 'the whole mouth'),
+      ],
+      found: of('ζ', 'number', openFraction > 0 ? lossBlankedMouth(openFraction) : Infinity),
+      model: null,
+      source: 'general orifice form of Idelchik (from memory; its limits are tested)',
+      check: 'blanked-mouth',
+    },
+    {
+      what: 'Air through the duct; how the pressure parts between duct, vanes and leak is the model’s balance',
+      equation: 'ṁ = A √(2 ρ Δp)',
+      given: [
+        of('A', 'area', lossFree_m2, 'free of loss, mouth to disc in series'),
+        of('ρ', 'density', density_kgpm3),
+        of(
+          'Δp',
+          'pressure',
+          over_Pa,
+          `lost in the duct, of ${whole(geometry.recovery * ram_Pa)}\u00a0Pa before it`,
+        ),
+      ],
+      found: of('ṁ', 'flow', duct_kgps),
+      model: null,
+      source: 'conservation of mass; losses of Idelchik and of Rennels & Hudson',
+      check: 'air-network',
+    },
+  ];
+}
+
+function ratioName(behind: number): string {
+  if (behind === 0) return 'of clear air: no car ahead';
+  const share = behind === 1 ? 'all the time' : `${whole(100 * behind)}\u00a0% of the time at this speed`;
+  return `of clear air: behind the car ahead ${share}`;
+}
+
+const whole = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+(?!\d))/g, '\u00a0');
