@@ -5,7 +5,7 @@ export function doubtLines(
   { draws, seed, unknowns, calibrated, corners }: SpreadRecord,
   measure: readonly MeasureFirstRecord[],
 ): string[] {
-  const all = `${draws} draws of ${unknowns} values in doubt, seed ${seed}${calibrated ? '' : '; not calibrated'}`;
+  const all = `${draws} runs with ${unknowns} unsure values varied, seed ${seed}${calibrated ? '' : '; not calibrated'}`;
   return [...corners.map((corner) => cornerLine(corner, draws, measure)), all];
 }
 
@@ -25,7 +25,7 @@ function countWords(
   { in: stay, hot, cold, both, notJudged }: CornerSpreadRecord['count'],
   draws: number,
 ): string {
-  if (notJudged === draws) return 'no draw is judged';
+  if (notJudged === draws) return 'no run is judged';
   const others = [
     [hot, 'too hot'],
     [cold, 'too cold'],
@@ -33,5 +33,5 @@ function countWords(
     [notJudged, 'not judged'],
   ] as const;
   const rest = others.filter(([n]) => n > 0).map(([n, what]) => `${n} ${what}`);
-  return [`${stay} of ${draws} draws stay in`, ...rest].join(', ');
+  return [`${stay} of ${draws} runs stay in`, ...rest].join(', ');
 }

@@ -27,8 +27,17 @@ function bound(where: string, end: SpanBound | null): string {
 function fit(spare: Spare | null): string {
   if (!spare) return '';
   const margin_K = Math.min(spare.hotMargin_K, spare.coldMargin_K);
-  const words = margin_K >= 0 ? `${margin_K.toFixed(0)} K to spare` : `briefly ${misses(spare)}`;
+  const words = margin_K >= 0 ? `${margin_K.toFixed(0)} K to spare` : excess(spare);
   return `; fit ${Number(spare.blanking_pct.toFixed(1))} %, ${words}`;
+}
+
+/** What the window forgives: no other limit may be passed for a moment. */
+function excess({ hotMargin_K, coldMargin_K }: Spare): string {
+  const what =
+    hotMargin_K <= coldMargin_K
+      ? `${(-hotMargin_K).toFixed(0)} K over face peak`
+      : `${(-coldMargin_K).toFixed(0)} K under bite`;
+  return `${what}, within the short excess allowed`;
 }
 
 function why({ why: kind, swing_K, width_K, hotLimit, coldLimit }: NoSpan, best: Spare | null): string {

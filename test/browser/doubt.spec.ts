@@ -5,10 +5,10 @@ import { defaultScenario } from '../../engine/scenario/library.ts';
 import { expect, test } from './fixtures.ts';
 import { dragTo, openSheet } from './sheet.ts';
 
-/** A hundred draws of both axles, after the spans, on a slow machine. */
+/** A hundred runs of both axles, after the spans, on a slow machine. */
 const PATIENCE = { timeout: 40_000 };
 const COUNTED =
-  /In \d+ of\s100 draws of what we do not know the fronts stay in, in \d+ the rears; not calibrated\./;
+  /Not calibrated: with \d+ unsure values varied, \d+ of\s100 runs keeps? the (front|rear) discs in[^.]*\./;
 const PENDING = /Its doubt is being computed; not calibrated\./;
 
 const countIn = async (sentence: Locator): Promise<string> =>
@@ -28,12 +28,12 @@ async function watchDrag(page: Page): Promise<void> {
     new MutationObserver(() => {
       if (asked) window.waits.push(performance.now() - asked);
       asked = 0;
-      if (isMoved) window.doubts.add(/draws/.test(shown.textContent) ? 'counted' : 'pending');
+      if (isMoved) window.doubts.add(/unsure values/.test(shown.textContent) ? 'counted' : 'pending');
     }).observe(document.querySelector('.sentence'), { subtree: true, childList: true, characterData: true });
   }`);
 }
 
-test('the sentence says that its doubt is computed, then how many draws stay in, as the engine counts them', async ({
+test('the sentence says that its doubt is computed, then how many runs stay in, as the engine counts them', async ({
   page,
 }) => {
   const { sentence } = await openSheet(page);
@@ -41,11 +41,13 @@ test('the sentence says that its doubt is computed, then how many draws stay in,
   await expect(sentence).toContainText(COUNTED, PATIENCE);
   const { corners } = finished(spread(defaultScenario(), { draws: 100, seed: 1 }));
   const [front, rear] = corners.map(({ count }) => count.in);
-  expect(await countIn(sentence)).toMatch(new RegExp(`In ${front} of\\s100 .* in ${rear} the rears`));
+  expect(await countIn(sentence)).toMatch(
+    new RegExp(` ${front} of\\s100 runs keeps? the front discs in.*, ${rear} the rear`),
+  );
   await expect(page.getByText(/Measure first: [a-z ,]+ \(±\d+\sK\)\./)).toBeVisible(PATIENCE);
 });
 
-test('nothing below moves when span, draws and what to measure arrive', async ({ page }) => {
+test('nothing below moves when span, count and what to measure arrive', async ({ page }) => {
   const { sentence } = await openSheet(page);
   const places = (): Promise<number[]> =>
     page.evaluate(

@@ -16,7 +16,7 @@ for (const [width, height] of [
     await page.getByRole('radio', { name: 'table' }).check();
     const list = page.getByRole('region', { name: 'Front disc, pedal and fluid over the stint' });
     await expect(list).toContainText(
-      /At most \d+\sK, at turn\s\d+ on lap\s\d+; above 200\sK in \d+ of \d+ brakings\./,
+      /At most \d+\sK, at turn\s\d+ on lap\s\d+; above 200\sK in \d+ of all \d+ brakings, hard or not\./,
     );
     await expect(list).toContainText(
       /\d+\s% heavier at turn\s\d+ on lap\s\d+ than in the middle of the window/,

@@ -43,3 +43,12 @@ test('a worker that breaks while it computes is started again at once', async ({
   await slider('Front blanking').fill('34');
   await expect(sentence).toContainText(/34\s%/, { timeout: 3_000 });
 });
+
+test('an engine that cannot be loaded is said not to start, and nothing is computing any more', async ({
+  page,
+}) => {
+  await page.route(/worker-[^/]*\.js$/, (route) => route.abort());
+  await page.goto('/');
+  await expect(page.getByRole('alert')).toHaveText('The simulator did not start. Reload the page.');
+  await expect(page.getByText('Computing the first stint')).toHaveCount(0);
+});

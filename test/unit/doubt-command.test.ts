@@ -84,8 +84,8 @@ describe('the lines under the table', () => {
 
   it('count, tell the range and name what to measure first', () => {
     expect(doubtLines(spread, measure)).toEqual([
-      'front: 64 of 100 draws stay in, 31 too hot, 5 too cold; hottest lap 641 to 702 °C (5 to 95 %); measure first: inlet recovery (±29 K)',
-      '100 draws of 61 values in doubt, seed 1; not calibrated',
+      'front: 64 of 100 runs stay in, 31 too hot, 5 too cold; hottest lap 641 to 702 °C (5 to 95 %); measure first: inlet recovery (±29 K)',
+      '100 runs with 61 unsure values varied, seed 1; not calibrated',
     ]);
   });
 
@@ -93,15 +93,15 @@ describe('the lines under the table', () => {
     const left = { ...front, side: 'left' as const, count: { ...count, hot: 30, both: 1 } };
     const calm = [{ ...measure[0]!, side: 'left' as const, first: null }];
     expect(doubtLines({ ...spread, calibrated: true, corners: [left] }, calm)).toEqual([
-      'front left: 64 of 100 draws stay in, 30 too hot, 5 too cold, 1 both; hottest lap 641 to 702 °C (5 to 95 %)',
-      '100 draws of 61 values in doubt, seed 1',
+      'front left: 64 of 100 runs stay in, 30 too hot, 5 too cold, 1 both; hottest lap 641 to 702 °C (5 to 95 %)',
+      '100 runs with 61 unsure values varied, seed 1',
     ]);
   });
 
   it('say so where nothing is judged', () => {
     const none = { ...front, count: { in: 0, hot: 0, cold: 0, both: 0, notJudged: 100 } };
     expect(doubtLines({ ...spread, corners: [none] }, [])[0]).toMatch(
-      /^front: no draw is judged; hottest lap/,
+      /^front: no run is judged; hottest lap/,
     );
   });
 });

@@ -1,4 +1,4 @@
-/** How sure the answer is, in words: how many draws stay in, and what to measure first. */
+/** How sure the answer is, in words: how many runs stay in with every unsure value varied, and what to measure first. */
 import type {
   Axle,
   CornerResult,
@@ -15,46 +15,63 @@ import { kelvins, NBSP } from './format.ts';
 /** The spread of the same scenario; null while it is computed, a sentence where that failed. */
 export type FoundSpread = Spread | string | null;
 
-const NOT_CALIBRATED = 'not calibrated';
-
-/** Letters of the longest of these sentences but a failure: their place is kept while the draws are awaited. */
-export const DOUBT_LETTERS = 95;
+/** Letters of the longest of these sentences where sides are alike, but a failure: their place is kept while the runs are awaited. */
+export const DOUBT_LETTERS = 133;
 
 type Place = Pick<CornerResult, 'axle' | 'side'>;
 
-/** Of these corners, the one that leads first: "In 64 of 100 draws of what we do not know the fronts stay in, in 90 the rears." */
+/** Of these corners, the one that leads first: "With 61 unsure values varied, 64 of 100 runs keep the front discs in (36 too hot), 90 the rear." */
 export function doubtSentence(
   corners: readonly CornerResult[],
   found: FoundSpread,
   scenario: Scenario,
 ): string {
-  const tail = isCalibrated(scenario) ? '' : `; ${NOT_CALIBRATED}`;
+  const isNot = !isCalibrated(scenario);
+  const tail = isNot ? '; not calibrated' : '';
   const judged = corners.filter(({ verdict }) => verdict.status !== 'not judged');
-  if (judged.length === 0) return tail ? 'Not calibrated.' : '';
+  if (judged.length === 0) return isNot ? 'Not calibrated.' : '';
   if (found === null) return `Its doubt is being computed${tail}.`;
-  if (typeof found === 'string') return `${found}${tail ? ' Not calibrated.' : ''}`;
+  if (typeof found === 'string') return `${found}${isNot ? ' Not calibrated.' : ''}`;
   if (found.unknowns === 0) return `Nothing here is in doubt${tail}.`;
-  const [first, ...others] = judged.flatMap((corner) => drawsOf(found, corner) ?? []);
-  if (!first) return tail ? 'Not calibrated.' : '';
-  const lead = `In ${first.count.in} of${NBSP}${found.draws} draws of what we do not know ${wheels(first)} ${stay(first)} in`;
-  const more = others.map((other) => `, in ${other.count.in} ${wheels(other)}`).join('');
-  return `${lead}${more}${tail}.`;
+  const [first, ...others] = judged.flatMap((corner) => runsOf(found, corner) ?? []);
+  if (!first) return isNot ? 'Not calibrated.' : '';
+  const start = isNot ? 'Not calibrated: with' : 'With';
+  const discs = first.side === 'both' ? 'discs' : 'disc';
+  const runs = first.count.in === 1 ? 'runs keeps' : 'runs keep';
+  const lead = `${start} ${found.unknowns} unsure values varied, ${first.count.in} of${NBSP}${found.draws} ${runs} the ${cornerName(first)} ${discs} in${failed(first)}`;
+  const more = others.map((other) => `, ${other.count.in} the ${cornerName(other)}`);
+  return `${lead}${more.join('')}.`;
 }
 
-const drawsOf = ({ corners }: Spread, at: Place): CornerSpread | undefined =>
+const runsOf = ({ corners }: Spread, at: Place): CornerSpread | undefined =>
   corners.find(({ axle, side }) => axle === at.axle && side === at.side);
 
-/** "the fronts", or the side where they differ */
-const wheels = ({ axle, side }: Place): string =>
-  side === 'both' ? `the ${axle}s` : `the ${cornerName({ axle, side })}`;
-const stay = ({ side }: Place): string => (side === 'both' ? 'stay' : 'stays');
+/** Which way the others fail: " (72 too hot, 1 too cold)" */
+function failed({ count }: CornerSpread): string {
+  const ways = [
+    [count.hot, 'too hot'],
+    [count.cold, 'too cold'],
+    [count.both, 'both'],
+    [count.notJudged, 'not judged'],
+  ] as const;
+  const told = ways.filter(([runs]) => runs > 0).map(([runs, way]) => `${runs} ${way}`);
+  return told.length > 0 ? ` (${told.join(', ')})` : '';
+}
 
-/** For the corner in view: "Measure first: inlet recovery (±29 K)." Empty while it is not known, or nothing matters. */
+const isCounted = (found: FoundSpread): boolean =>
+  found !== null && (typeof found === 'string' || found.unknowns > 0);
+
+/**
+ * For the corner in view: "Measure first: inlet recovery (±29 K)." Between the count and this, that it is being found.
+ * Empty before, and where nothing matters.
+ */
 export function measureFirstNote(
   found: readonly CornerSensitivity[] | string | null,
   at: { axle: Axle; side: CornerResult['side'] },
+  spread: FoundSpread,
 ): string {
-  if (found === null || typeof found === 'string') return '';
+  if (found === null) return isCounted(spread) ? 'Finding what to measure first.' : '';
+  if (typeof found === 'string') return '';
   const first = found.find(({ axle, side }) => axle === at.axle && side === at.side)?.measureFirst;
   return first ? `Measure first: ${nameOf(first.key)} (±${kelvins(first.moves_K)}).` : '';
 }

@@ -8,6 +8,7 @@ import type {
   StintResult,
   WindowLimits,
 } from '../../engine/index.ts';
+import { excessWords } from './allowed-words.ts';
 import { cornerName } from './corner.ts';
 import { capital, countWord, decimal, kelvins, level, limit, NBSP } from './format.ts';
 import { celsius, kmh } from './units.ts';
@@ -45,10 +46,10 @@ function countedLaps(out: number, counted: number): string {
   return `${out === counted ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
 }
 
-/** What is drawn how; names the pinned line only when there is one. */
+/** What is drawn how; tells the two lines apart only when there are two. */
 export function stintNote(now: string, pinned: string | null): string {
-  const dashed = pinned === null ? '' : ` Dashed: ${pinned}.`;
-  return `Ink: now, ${now}.${dashed} Bold laps count.`;
+  const lines = pinned === null ? '' : `Solid line: now, ${now}. Dashed: ${pinned}. `;
+  return `${lines}Bold laps count.`;
 }
 
 export function lapTitle(corner: CornerResult, lap: number): string {
@@ -137,12 +138,9 @@ export function blankingValueText(
 }
 
 /** A lap may pass a limit briefly and still be in. */
-const inside = ({ hotMargin_K, coldMargin_K }: CornerResult['verdict']): string => {
-  const margin_K = Math.min(hotMargin_K, coldMargin_K);
-  const way = hotMargin_K <= coldMargin_K ? 'hot' : 'cold';
-  return margin_K < 0
-    ? `inside, briefly ${kelvins(margin_K)} too ${way}`
-    : `inside, ${kelvins(margin_K)} to spare`;
+const inside = (verdict: CornerResult['verdict']): string => {
+  const margin_K = Math.min(verdict.hotMargin_K, verdict.coldMargin_K);
+  return margin_K < 0 ? `inside, briefly ${excessWords(verdict)}` : `inside, ${kelvins(margin_K)} to spare`;
 };
 
 /** The line under a row of lap cells' name: "12 to 32 K over, swing 225 K". */

@@ -1,5 +1,6 @@
 /** The sentence on top of the sheet: computed from the result, never typed. */
 import type { Axle, CornerResult, Pull, SafeSpan, Scenario, StintResult } from '../../engine/index.ts';
+import { ALLOWED, excessWords } from './allowed-words.ts';
 import { blankingOf, cornerName, cornerOf, isOut, otherSide } from './corner.ts';
 import { doubtSentence, type FoundSpread } from './doubt-words.ts';
 import { driverLine } from './driver-line.ts';
@@ -48,7 +49,8 @@ export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spr
     { text: ' ' },
   ]);
   const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), told);
-  const doubt = doubtSentence([leader, ...others], spread, scenario);
+  const sides = [leader, ...others].flatMap((corner) => [corner, otherSide(result, corner) ?? []].flat());
+  const doubt = doubtSentence(sides, spread, scenario);
   const driver = driverLine(result);
   return {
     lead: clause(leader, subject(leader, told, ' blanked')),
@@ -113,7 +115,7 @@ function clause(corner: CornerResult, who: string, more = ''): Piece[] {
         end,
       ];
     case 'in':
-      return [{ text: `${who} stays in, ${spare(corner)}` }, end];
+      return [{ text: `${who} stays in${spare(corner)}` }, end];
     case 'not judged':
       return [{ text: `${who} is not judged: ${reason(verdict.reason)}.` }];
   }
@@ -163,8 +165,8 @@ function spare({ verdict }: CornerResult): string {
   const where = isHot ? at(verdict.hotPlace) : verdict.coldLimit === 'run' ? '' : before(verdict.coldPlace);
   const way = isHot ? 'hot' : 'cold';
   return margin_K < 0
-    ? `briefly ${kelvins(margin_K)} too ${way}${where}`
-    : `${kelvins(margin_K)} from too ${way}${where}`;
+    ? `; ${excessWords(verdict)}${where} is ${ALLOWED}`
+    : `, ${kelvins(margin_K)} from too ${way}${where}`;
 }
 
 function tooWide({ verdict, window }: CornerResult): string {

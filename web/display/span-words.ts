@@ -1,6 +1,7 @@
 /** The safe span in words: how far the blanking may go, what to fit, and why where nothing holds. */
 import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare, SpanBound } from '../../engine/index.ts';
 import { panelLetter } from '../../engine/scenario/tape.ts';
+import { ALLOWED, excessWords } from './allowed-words.ts';
 import { decimal, kelvins, NBSP, percent } from './format.ts';
 
 export const spanOf = (
@@ -66,11 +67,11 @@ const fitted = ({ blanking_pct, panel }: Spare): string =>
 
 type Margins = Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>;
 
-/** "8 K to spare", or what the window forgives: "briefly 3 K too cold" */
-function spareWords({ hotMargin_K, coldMargin_K }: Margins): string {
-  const least_K = Math.min(hotMargin_K, coldMargin_K);
+/** "8 K to spare", or what the window forgives: "3 K under bite, within the short excess allowed" */
+function spareWords(margins: Margins): string {
+  const least_K = Math.min(margins.hotMargin_K, margins.coldMargin_K);
   if (least_K >= 0) return `${kelvins(least_K)} to spare`;
-  return `briefly ${kelvins(least_K)} too ${hotMargin_K < coldMargin_K ? 'hot' : 'cold'}`;
+  return `${excessWords(margins)}, ${ALLOWED}`;
 }
 
 /** For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare." Empty where nothing is to say. */
@@ -113,8 +114,11 @@ function noSpanSentence(none: NoSpan, best: Spare): string {
       return `Too hot even fully open${help}.`;
     case 'cold when closed':
       return `Too cold even fully closed${help}.`;
-    case 'swing':
-      return `No blanking holds both${bothWords(none)}; least bad ${percent(best.blanking_pct)}, ${misses(best)}${help}.`;
+    case 'swing': {
+      // one that would leave it out all the same stands in the note under the chart alone
+      const holds = first !== undefined && first.gain_K + Math.min(best.hotMargin_K, best.coldMargin_K) >= 0;
+      return `No blanking holds both${bothWords(none)}; least bad ${percent(best.blanking_pct)}, ${misses(best)}${holds ? help : ''}.`;
+    }
   }
 }
 

@@ -24,6 +24,11 @@ export interface Run {
   result: StintResult;
 }
 
+const lostWords = (why: string): string =>
+  `The stint could not be computed: ${why}. The last good picture stays.`;
+/** Before the first picture there is none to stay. */
+const NOT_STARTED = 'The simulator did not start. Reload the page.';
+
 export class Session {
   #scenario = $state.raw<Scenario>(defaultScenario());
   #shown = $state.raw<Run | null>(null);
@@ -176,6 +181,6 @@ export class Session {
     if (reply.kind === 'result') {
       this.#shown = { scenario, result: reply.result };
     } else if (reply.kind === 'problems') this.#problems = reply.problems;
-    else this.#failure = `The stint could not be computed: ${reply.message}. The last good picture stays.`;
+    else this.#failure = this.#shown ? lostWords(reply.message) : NOT_STARTED;
   }
 }

@@ -35,8 +35,10 @@ describe('face over core', () => {
   const of = (changes: Partial<Damage>) => told('Face over core', { damage: { ...damage, ...changes } });
 
   it('names the largest difference, its place, and how many brakings are harsh', () => {
-    expect(of({})).toBe('At most 206 K, at turn 11 on lap 2; above 200 K in 18 of 161 brakings.');
-    expect(of({ stopsAbove200: 0 })).toMatch(/; above 200 K in none of 161 brakings\.$/);
+    expect(of({})).toBe(
+      'At most 206 K, at turn 11 on lap 2; above 200 K in 18 of all 161 brakings, hard or not.',
+    );
+    expect(of({ stopsAbove200: 0 })).toMatch(/; above 200 K in none of all 161 brakings, hard or not\.$/);
   });
 });
 

@@ -34,9 +34,11 @@ describe('the sentence', () => {
 
   it('says so when it stays in only by what the window forgives', () => {
     expect(read(corner('front', { coldMargin_K: -12 }))).toContain(
-      'Front 70 % blanked stays in, briefly 12 K too cold before turn 1.',
+      'Front 70 % blanked stays in; 12 K under bite before turn 1 is within the short excess allowed.',
     );
-    expect(read(corner('front', { hotMargin_K: -9 }))).toContain('stays in, briefly 9 K too hot at turn 3.');
+    expect(read(corner('front', { hotMargin_K: -9 }))).toContain(
+      'stays in; 9 K over face peak at turn 3 is within the short excess allowed.',
+    );
   });
 
   it('lets the axle that is out lead', () => {

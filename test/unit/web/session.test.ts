@@ -55,6 +55,22 @@ describe('the session', () => {
     ]);
   });
 
+  it('speaks of no picture before there is one, and takes that back when one comes', async () => {
+    let run = (): Promise<RunReply> => Promise.reject(new Error('it could not be started'));
+    const late = new Session(
+      () => ({ run: () => run(), close: () => undefined }),
+      () => () => undefined,
+    );
+    await tick();
+    expect(late.shown).toBeNull();
+    expect(late.complaints).toEqual(['The simulator did not start. Reload the page.']);
+    run = () => Promise.resolve({ id: 2, kind: 'result', result, elapsed_ms: 1 });
+    late.change({ 'conditions.ambient_C': 30 }, 'ambient');
+    await tick();
+    expect(late.shown?.result).toBe(result);
+    expect(late.complaints).toEqual([]);
+  });
+
   it('shows problems that the engine found, one line each', async () => {
     const problems = [{ key: 'stint.laps', value: '2', expected: 'at least 5', hint: '' }];
     reply = ({ id }) => ({ id, kind: 'problems', problems });

@@ -87,14 +87,16 @@ describe('the safe span in words', () => {
     );
   });
 
-  it('says of an empty one why, how bad the least bad is, and what would gain what', () => {
+  it('says of an empty one why, how bad the least bad is, and what would gain what, at once only where that is enough', () => {
     expect(plain(spanSentence(span(none())))).toBe(
-      'No blanking holds both: swing 347 K, window 250 K; least bad 75 %, 50 K too hot and 47 K too cold; ' +
-        'braking 10 % softer would gain 12 K.',
+      'No blanking holds both: swing 347 K, window 250 K; least bad 75 %, 50 K too hot and 47 K too cold.',
     );
     expect(plain(spanNote(span(none())))).toBe(
       'Least bad 75 %: 50 K too hot and 47 K too cold. Would gain: braking 10 % softer 12 K; cheeks 1.0 mm thicker 3 K.',
     );
+    const [softer] = none().none!.remedies;
+    const helped = none({ remedies: [{ ...softer!, gain_K: 51 }] });
+    expect(plain(spanSentence(span(helped)))).toMatch(/too cold; braking 10 % softer would gain 51 K\.$/);
     const open = none({
       why: 'hot when open',
       remedies: [{ key: 'brakes.front.duct.hoses', from: 1, to: 2, gain_K: 33 }],
@@ -130,7 +132,9 @@ describe('the safe span in words', () => {
 
   it('never calls a margin spare that the window only forgives', () => {
     const brief = { blanking_pct: 71, panel: null, hotMargin_K: 8, coldMargin_K: -3 };
-    expect(plain(spanSentence(span({ proposal: brief })))).toContain('; fit 71 %, briefly 3 K too cold.');
+    expect(plain(spanSentence(span({ proposal: brief })))).toContain(
+      '; fit 71 %, 3 K under bite, within the short excess allowed.',
+    );
   });
 
   it('names the limits where the swing is not what fails', () => {

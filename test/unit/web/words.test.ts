@@ -8,6 +8,7 @@ import {
   conditionsLine,
   lapVerdict,
   marginWords,
+  stintNote,
   stintTitle,
 } from '../../../web/display/headings.ts';
 import { sampleResult } from '../../support/sample-result.ts';
@@ -90,6 +91,18 @@ describe('headings', () => {
     expect(plain(marginWords(corner('front', { status: 'hot', hotMargin_K: -12 })))).toBe(
       '12 K too hot, swing 108 K',
     );
+  });
+
+  it('call what the window forgives neither too hot nor too cold', () => {
+    const brief = corner('front', { coldMargin_K: -3 });
+    expect(plain(marginWords(brief))).toBe('inside, briefly 3 K under bite, swing 108 K');
+    const over = corner('front', { hotMargin_K: -9 });
+    expect(plain(marginWords(over))).toBe('inside, briefly 9 K over face peak, swing 108 K');
+  });
+
+  it('tell the lines of a chart apart where there are two', () => {
+    expect(stintNote('70 %', null)).toBe('Bold laps count.');
+    expect(stintNote('70 %', '55 %')).toBe('Solid line: now, 70 %. Dashed: 55 %. Bold laps count.');
   });
 
   it('tell a screen reader what a blanking means', () => {
