@@ -71,16 +71,32 @@ function mostBlanked({ scenario }: StintModel, { axle, side }: CornerResult): nu
   return Math.max(...legsOf(scenario).map((leg) => blankingAt(leg.scenario, axle, side)));
 }
 
-/** The run used a law where nobody measured it. */
-function leftRange({ law, quantity, unit, low, high, from, to }: RangeUse): string {
-  const isKelvin = unit === 'K' && quantity === 'temperature';
-  const say = (value: number): string => {
-    const shown = isKelvin ? celsius(value) : value;
-    return Math.abs(shown) >= 1e4
-      ? shown.toExponential(1).replace('e+', 'e')
-      : `${Number(shown.toPrecision(3))}`;
-  };
-  const printed = isKelvin ? ' °C' : unit && ` ${unit}`;
-  const used = from === to ? say(from) : `${say(from)} to ${say(to)}`;
+/** Digits at most, where a range is left by very little. */
+const MOST_DIGITS = 7;
+
+/** The run used a law where nobody measured it. Three digits, or as many as it takes to see by how much. */
+export function leftRange(range: RangeUse): string {
+  for (let digits = 3; ; digits++) {
+    const say = (value: number): string => written(range, value, digits);
+    const { low, high, from, to } = range;
+    const hidden = (from < low && say(from) === say(low)) || (to > high && say(to) === say(high));
+    if (!hidden || digits === MOST_DIGITS) return rangeText(range, say);
+  }
+}
+
+const isLevel = ({ unit, quantity }: RangeUse): boolean => unit === 'K' && quantity === 'temperature';
+
+function written(range: RangeUse, value: number, digits: number): string {
+  const shown = isLevel(range) ? celsius(value) : value;
+  return Math.abs(shown) >= 1e4
+    ? shown.toExponential(digits - 2).replace('e+', 'e')
+    : `${Number(shown.toPrecision(digits))}`;
+}
+
+function rangeText(range: RangeUse, say: (value: number) => string): string {
+  const { law, quantity, unit, low, high, from, to } = range;
+  const printed = isLevel(range) ? ' °C' : unit && ` ${unit}`;
+  const [least, most] = [say(from), say(to)];
+  const used = least === most ? least : `${least} to ${most}`;
   return `${law}: ${quantity} ${used}${printed} where the law holds from ${say(low)} to ${say(high)}${printed}`;
 }

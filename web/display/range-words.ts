@@ -1,6 +1,6 @@
 /** A law's range, and what a run used of it, in words. */
 import type { RangeUse } from '../../engine/index.ts';
-import { grouped, NBSP } from './format.ts';
+import { digitsOf, grouped, NBSP } from './format.ts';
 import { celsius } from './units.ts';
 
 type Ends = Pick<RangeUse, 'unit' | 'quantity'>;
@@ -8,15 +8,31 @@ type Ends = Pick<RangeUse, 'unit' | 'quantity'>;
 /** Levels of temperature are read in °C, differences stay in kelvin. */
 const isLevel = ({ unit, quantity }: Ends): boolean => unit === 'K' && quantity === 'temperature';
 
-function number(value: number, of: Ends): string {
-  const read = isLevel(of) ? celsius(value) : value;
-  const rounded = Number(read.toPrecision(3));
-  return Math.abs(rounded) >= 100 ? grouped(rounded) : String(rounded).replace('-', '\u2212');
+/** Digits at most, where a range is left by very little. */
+const MOST_DIGITS = 7;
+
+/** Three digits, or as many as it takes to see that a range is left. */
+function digitsFor(range: RangeUse): number {
+  const { low, high, from, to } = range;
+  for (let digits = 3; digits < MOST_DIGITS; digits++) {
+    const say = (value: number): string => number(value, range, digits);
+    if (!(from < low && say(from) === say(low)) && !(to > high && say(to) === say(high))) return digits;
+  }
+  return MOST_DIGITS;
 }
 
-function between(low: number, high: number, of: Ends): string {
-  const unit = isLevel(of) ? `${NBSP}°C` : of.unit && `${NBSP}${of.unit}`;
-  const [from, to] = [number(low, of), number(high, of)];
+function number(value: number, of: Ends, digits: number): string {
+  const read = isLevel(of) ? celsius(value) : value;
+  const rounded = Number(read.toPrecision(digits));
+  return Math.abs(rounded) < 100
+    ? String(rounded).replace('-', '\u2212')
+    : grouped(rounded, digitsOf(rounded, MOST_DIGITS));
+}
+
+function between(low: number, high: number, range: RangeUse): string {
+  const unit = isLevel(range) ? `${NBSP}°C` : range.unit && `${NBSP}${range.unit}`;
+  const digits = digitsFor(range);
+  const [from, to] = [number(low, range, digits), number(high, range, digits)];
   return from === to ? `${from}${unit}` : `${from} to ${to}${unit}`;
 }
 
