@@ -1,9 +1,9 @@
 /** What a scenario says it does not know, and the scenario as it would be if that were so or so. */
-import { fieldAt, valueAt } from '../scenario/keys.ts';
-import { withChanges, type Changes } from '../scenario/override.ts';
-import { checkScenario } from '../scenario/parse.ts';
+import { valueAt } from '../scenario/keys.ts';
+import { checkScenario, type Parsed } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { supposed, type Supposed } from '../scenario/supposed.ts';
 import type { Axle } from '../stint/result.ts';
 
 /** A doubted value of the scenario. */
@@ -30,47 +30,42 @@ export function axleOf(key: string): Axle | null {
   return (axle as Axle | undefined) ?? null;
 }
 
+/** How much of the way from the likely values is tried where the whole way leads to what cannot be. */
+const PULLED = [1 / 2, 1 / 4, 1 / 8];
+
 /**
- * The scenario with doubted values as given. What a side or a phase has of its own under the same key moves by the same
- * difference: it was measured or guessed from the same ground. Throws where the whole does not fit together.
+ * The scenario with doubted values as given. Values that are possible one by one may not fit together, as a cheek and a
+ * thickness: then all that is doubted of that part of the brake is pulled towards the likely, and at last left as it is there.
  */
 export function supposing(scenario: Scenario, values: readonly (readonly [Unknown, number])[]): Scenario {
-  const changes: Record<string, number> = {};
-  for (const [{ key, likely }, value] of values) {
-    changes[key] = value;
-    for (const own of ownKeys(scenario, key)) {
-      changes[own] = within(own, (valueAt(scenario, own) as number) + value - likely);
-    }
+  const asked = checked(scenario, values);
+  if (asked.ok) return asked.scenario;
+  const parts = new Set(asked.problems.map(({ key }) => partOf(key)));
+  const isAtFault = ([{ key }]: readonly [Unknown, number]): boolean => parts.has(partOf(key));
+  for (const share of PULLED) {
+    const pulled = checked(
+      scenario,
+      values.map((one) => {
+        const [unknown, value] = one;
+        return isAtFault(one) ? ([unknown, unknown.likely + share * (value - unknown.likely)] as const) : one;
+      }),
+    );
+    if (pulled.ok) return pulled.scenario;
   }
-  const { phases } = scenario.stint;
-  const changed = withChanges(scenario, changes);
-  const moved = phases.map((phase) => ({ ...phase, ...settings(phase, values) }));
-  const checked = checkScenario({ ...changed, stint: { ...changed.stint, phases: moved } });
-  if (!checked.ok) throw new Error(checked.problems.map(problemLine).join('; '));
-  return checked.scenario;
+  const without = checked(
+    scenario,
+    values.filter((one) => !isAtFault(one)),
+  );
+  if (!without.ok) throw new Error(without.problems.map(problemLine).join('; '));
+  return without.scenario;
 }
 
-/** Where a side of the axle has its own value in place of the axle's. */
-function ownKeys(scenario: Scenario, key: string): string[] {
-  const axle = axleOf(key);
-  if (!axle) return [];
-  const rest = key.slice(`brakes.${axle}.`.length);
-  const sides = ['left', 'right'].map((side) => `sides.${axle}_${side}.${rest}`);
-  return sides.filter((own) => typeof valueAt(scenario, own) === 'number');
-}
+/** Without its doubts, which what is supposed need not fit any more. */
+const checked = (scenario: Scenario, values: readonly Supposed[]): Parsed =>
+  checkScenario({ ...supposed(scenario, values), doubt: {} });
 
-type Phase = Scenario['stint']['phases'][number];
-
-/** What a phase sets, moved along; nothing where it sets nothing that is doubted. */
-function settings({ set = {} }: Phase, values: readonly (readonly [Unknown, number])[]): { set?: Changes } {
-  const moved = values.flatMap(([{ key, likely }, value]) => {
-    const own = set[key];
-    return typeof own === 'number' ? [[key, within(key, own + value - likely)] as const] : [];
-  });
-  return moved.length === 0 ? {} : { set: { ...set, ...Object.fromEntries(moved) } };
-}
-
-function within(key: string, value: number): number {
-  const { min = -Infinity, max = Infinity } = fieldAt(key) ?? {};
-  return Math.min(max, Math.max(min, value));
+/** The part of a brake that a key is of, the same for an axle and its sides; else the part of the scenario. */
+function partOf(key: string): string {
+  const [, axle, part] = /^(?:brakes|sides)\.(front|rear)(?:_left|_right)?\.(\w+)/.exec(key) ?? [];
+  return axle ? `${axle} ${part}` : key.split('.')[0]!;
 }

@@ -8,6 +8,8 @@ export interface FieldInfo {
   min?: number;
   max?: number;
   step?: number;
+  /** Only whole numbers. */
+  whole?: true;
 }
 
 type Range = readonly [min: number, max: number, step?: number];
@@ -28,7 +30,7 @@ export const count = (label: string, range: Range, meaning: string) =>
     v.integer(`a whole number, ${range[0]} to ${range[1]}`),
     v.minValue(range[0], `a whole number, ${range[0]} to ${range[1]}`),
     v.maxValue(range[1], `a whole number, ${range[0]} to ${range[1]}`),
-    v.metadata({ ...info(label, meaning, range) }),
+    v.metadata({ ...info(label, meaning, range), whole: true }),
   );
 
 export const flag = (label: string, meaning: string) =>

@@ -1,7 +1,7 @@
 /** What no single field can tell: values that must agree with each other. */
 import * as v from 'valibot';
 import { brakeSchema } from './brake-schema.ts';
-import { doubtProblems } from './doubt-rules.ts';
+import { doubtProblems, endProblems } from './doubt-rules.ts';
 import { isLeaf, layOver, misfit } from './keys.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
@@ -23,7 +23,23 @@ export function checkTogether(scenario: Scenario, broken: ReadonlySet<string>): 
     ['trace', () => traceProblems(scenario)],
     ['doubt', () => doubtProblems(scenario)],
   ];
-  return rules.flatMap(([part, find]) => (broken.has(part) ? [] : find()));
+  const found = rules.flatMap(([part, find]) => (broken.has(part) ? [] : find()));
+  return found.length > 0 || broken.size > 0 ? found : endProblems(scenario, rulesAt);
+}
+
+/** What a value at a key may run into where every field is in its own range; null: nothing asks more of it. */
+function rulesAt(key: string): ((scenario: Scenario) => Problem[]) | null {
+  if (key.startsWith('trace.')) return traceProblems;
+  if (key.startsWith('stint.')) return phaseProblems;
+  const [, axle] = /^(?:brakes|sides)\.(front|rear)\w*\.(?:disc|pad|fluid|window)\./.exec(key) ?? [];
+  if (axle !== 'front' && axle !== 'rear') return null;
+  return ({ brakes, sides }) => {
+    const ofSides = (['left', 'right'] as const).flatMap((side) => {
+      const own = sides[`${axle}_${side}`];
+      return own ? brakeProblems(`sides.${axle}_${side}`, layOver(brakes[axle], own) as Brake) : [];
+    });
+    return [...brakeProblems(`brakes.${axle}`, brakes[axle]), ...ofSides];
+  };
 }
 
 /** A side's own values laid over its axle's must make a whole brake. */

@@ -178,12 +178,6 @@ describe('a doubted value', () => {
     ]);
   });
 
-  it('that breaks the scenario is refused with its key', () => {
-    const odd = doubting(toy, { 'brakes.front.disc.inner_mm': [200, 399] });
-    expect(() => supposing(odd, [[unknown('brakes.front.disc.inner_mm', odd), 390]])).toThrow(
-      /brakes\.front\.disc\.inner_mm: expected less than outer_mm/,
-    );
-  });
 });
 
 const sideRecovery = (recovery: number): object => ({ sides: { front_left: { duct: { recovery } } } });
