@@ -38,7 +38,8 @@ export interface CornerByHand extends Pick<CornerResult, 'axle' | 'side' | 'rang
   byHand: ByHand | null;
 }
 
-export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[] } | NotFound;
+/** With how many values of the scenario are judgement, of which the draws are made. */
+export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[]; judged: number } | NotFound;
 
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {

@@ -4,6 +4,7 @@ import type { Search } from '../advise/look.ts';
 import { safeSpans } from '../advise/safe-span.ts';
 import { sensitivity } from '../advise/sensitivity.ts';
 import { spread } from '../advise/spread.ts';
+import { unknownsOf } from '../advise/unknowns.ts';
 import { byHand } from '../report/by-hand/by-hand.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
@@ -98,7 +99,7 @@ function handReply({ scenario, driven }: SpanRequest): ByHandReply {
       ranges,
       byHand: byHand(model, result, i),
     }));
-    return { kind: 'by hand', corners };
+    return { kind: 'by hand', corners, judged: unknownsOf(checked.scenario).length };
   } catch (error) {
     return { kind: 'failure', message: error instanceof Error ? error.message : String(error) };
   }

@@ -1,5 +1,5 @@
 /** A calculation by hand as a person writes it: each number with its symbol and its unit. */
-import type { HandKind, HandValue } from '../../engine/index.ts';
+import type { ByHand, HandKind, HandValue } from '../../engine/index.ts';
 import { decimal, digitsOf, grouped, NBSP } from './format.ts';
 import { celsius, kmh } from './units.ts';
 
@@ -63,5 +63,14 @@ function threeDigits(value: number): string {
   return Math.abs(rounded) >= 100 ? grouped(rounded) : String(rounded);
 }
 
-/** "V₁ = 214 km/h" */
-export const handValue = (value: HandValue): string => `${value.symbol}${NBSP}=${NBSP}${handNumber(value)}`;
+/** "V₁ = 214 km/h"; with what it stands for, "γ = 95.5 %, share made on the disc" */
+export function handValue(value: HandValue): string {
+  const name = value.name === undefined ? '' : `, ${value.name}`;
+  return `${value.symbol}${NBSP}=${NBSP}${handNumber(value)}${name}`;
+}
+
+/** "Front face 667 °C, turn 7, lap 10, of Club evening" */
+export function followedWords(name: string, { peakFace_K, place, lap }: ByHand, stint: string): string {
+  const peak: HandValue = { symbol: '', kind: 'temperature', value: peakFace_K };
+  return `${name} face ${handNumber(peak)}, ${place}, lap${NBSP}${lap}, of ${stint}`;
+}

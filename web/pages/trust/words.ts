@@ -58,6 +58,16 @@ export const allowedWords = ({ allowed, unit }: Line): string =>
     ...(allowed.absolute ? [inUnit(allowed.absolute, unit)] : []),
   ].join(' + ');
 
+/** Above this share of what is allowed, and that is more than so much, a row holds a difference that is known. */
+const CLOSE = 0.8;
+const WIDE = 0.05;
+
+/** Whether a row's allowance is the known difference of two laws, and no room that agreement was given. */
+export function isKnownOffset({ relative, max, allowed }: Line): boolean {
+  const room = allowed.relative ?? 0;
+  return relative && room > WIDE && max > CLOSE * room;
+}
+
 /** What agreement proves, and what it does not. */
 export const proofs: Record<Proof, { name: string; means: string }> = {
   measurement: {
