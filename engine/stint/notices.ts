@@ -2,6 +2,7 @@
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
 import { blankingAt } from './corners.ts';
+import { sizeDoubts } from './disc-sizes.ts';
 import { labelDoubts } from './fluid-margin.ts';
 import { legsOf } from './legs.ts';
 import { beyondFriction } from './pedal.ts';
@@ -18,7 +19,10 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
   const found: Notice[] = pulls.filter(({ calls }) => calls !== 'nothing').map(pullNotice);
   found.push(...slowTrace(scenario), ...traceNotices(scenario));
   corners.forEach((corner, i) => {
-    const { brake } = models[i]!.corner;
+    const {
+      spec,
+      corner: { brake },
+    } = models[i]!;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
     const say = (kind: string, text: string): void => void found.push({ kind, text: `${name}: ${text}` });
     const round = (value_K: number): number => Math.round(celsius(value_K));
@@ -43,11 +47,18 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
       );
     }
     for (const doubt of labelDoubts(brake)) say('fluid label', doubt);
+    for (const doubt of sizeDoubts(spec.disc)) say('sizes', doubt);
     const unknown = beyondFriction(corner, brake);
     if (unknown) say('friction', unknown);
     const most_pct = mostBlanked(model, corner);
     if (!brake.duct && most_pct > 0) {
       say('no duct', 'there is no duct to blank; its blanking changes nothing');
+    }
+    if (brake.duct && brake.disc.kind === 'solid') {
+      say(
+        'solid disc',
+        "solid disc: almost nothing of the duct's air reaches it in the model; this span says little",
+      );
     }
     if (brake.duct && most_pct > OUT_OF_PRACTICE_PCT) {
       say(
