@@ -2,13 +2,12 @@
 import type { CornerResult } from '../../engine/index.ts';
 import { kelvins } from './format.ts';
 
+type Margins = Pick<CornerResult['verdict'], 'hotMargin_K' | 'coldMargin_K'>;
+
 /** "3 K under bite", "9 K over face peak": no other limit may be passed for a moment. */
-export function excessWords({
-  hotMargin_K,
-  coldMargin_K,
-}: Pick<CornerResult['verdict'], 'hotMargin_K' | 'coldMargin_K'>): string {
+export function excessWords({ hotMargin_K, coldMargin_K }: Margins, peak = 'face peak'): string {
   return hotMargin_K <= coldMargin_K
-    ? `${kelvins(hotMargin_K)} over face peak`
+    ? `${kelvins(hotMargin_K)} over ${peak}`
     : `${kelvins(coldMargin_K)} under bite`;
 }
 

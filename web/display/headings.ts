@@ -140,7 +140,9 @@ export function blankingValueText(
 /** A lap may pass a limit briefly and still be in. */
 const inside = (verdict: CornerResult['verdict']): string => {
   const margin_K = Math.min(verdict.hotMargin_K, verdict.coldMargin_K);
-  return margin_K < 0 ? `inside, briefly ${excessWords(verdict)}` : `inside, ${kelvins(margin_K)} to spare`;
+  return margin_K < 0
+    ? `inside, briefly ${excessWords(verdict, 'peak')}`
+    : `inside, ${kelvins(margin_K)} to spare`;
 };
 
 /** The line under a row of lap cells' name: "12 to 32 K over, swing 225 K". */

@@ -97,7 +97,7 @@ describe('headings', () => {
     const brief = corner('front', { coldMargin_K: -3 });
     expect(plain(marginWords(brief))).toBe('inside, briefly 3 K under bite, swing 108 K');
     const over = corner('front', { hotMargin_K: -9 });
-    expect(plain(marginWords(over))).toBe('inside, briefly 9 K over face peak, swing 108 K');
+    expect(plain(marginWords(over))).toBe('inside, briefly 9 K over peak, swing 108 K');
   });
 
   it('tell the lines of a chart apart where there are two', () => {
