@@ -24,6 +24,7 @@ const shown: Record<Exclude<HandKind, 'energy' | 'number'>, Shown> = {
   coefficient: ['W/m²K', same, 1],
   conductivity: ['W/mK', same, 1],
   viscosity: ['µPa\u00a0s', times(1e6), 1],
+  diffusivity: ['mm²/s', times(1e6), 2],
   effusivity: ['J/m²K√s', same, 0],
   'heat capacity': ['J/kgK', same, 0],
   area: ['cm²', times(1e4), 1],

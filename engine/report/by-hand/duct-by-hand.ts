@@ -9,11 +9,12 @@ export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
   const { openFraction, duct_kgps } = at;
   const { density_kgpm3 } = at.day;
   const ram_Pa = (at.qRatio * density_kgpm3 * at.speed_mps ** 2) / 2;
+  const before_Pa = geometry.recovery * ram_Pa;
   const lossFree_m2 = ductLossFreeArea(geometry, openFraction);
   const over_Pa =
     lossFree_m2 > 0
       ? ((duct_kgps / lossFree_m2) ** 2 * Math.sign(duct_kgps)) / (2 * density_kgpm3)
-      : geometry.recovery * ram_Pa;
+      : before_Pa;
   return [
     {
       what: 'Dynamic pressure of the air that the car meets, at the lap’s mean speed',
@@ -50,7 +51,7 @@ export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
           'Δp',
           'pressure',
           over_Pa,
-          `lost in the duct, of ${whole(geometry.recovery * ram_Pa)}\u00a0Pa before it`,
+          `from ${whole(before_Pa)}\u00a0Pa before the mouth to ${whole(before_Pa - over_Pa)}\u00a0Pa behind the disc`,
         ),
       ],
       found: of('ṁ', 'flow', duct_kgps),
@@ -62,9 +63,9 @@ export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
 }
 
 function ratioName(behind: number): string {
-  if (behind === 0) return 'of clear air: no car ahead';
+  if (behind === 0) return 'over clear air’s: no car ahead';
   const share = behind === 1 ? 'all the time' : `${whole(100 * behind)}\u00a0% of the time at this speed`;
-  return `of clear air: behind the car ahead ${share}`;
+  return `over clear air’s: behind the car ahead ${share}`;
 }
 
 const whole = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+(?!\d))/g, '\u00a0');

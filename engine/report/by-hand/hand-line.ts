@@ -15,6 +15,7 @@ export type HandKind =
   | 'conductivity'
   | 'viscosity'
   | 'effusivity'
+  | 'diffusivity'
   | 'heat capacity'
   | 'area'
   | 'mass'

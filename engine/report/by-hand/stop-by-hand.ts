@@ -60,7 +60,7 @@ export function stopByHand(corner: CornerModel, { car, correction }: Scenario, a
       what: 'Kinetic energy the car gives up',
       equation: 'E = ½ κ m (V₁² − V₂²)',
       given: [
-        of('κ', 'number', car.rotational_factor, 'what turning wheels add'),
+        of('κ', 'number', car.rotational_factor, 'mass, with what turns, over mass'),
         of('m', 'mass', mass_kg),
         of('V₁', 'speed', plan.from_mps),
         of('V₂', 'speed', plan.to_mps),
@@ -123,6 +123,7 @@ export function stopByHand(corner: CornerModel, { car, correction }: Scenario, a
       equation: 'ΔT = p(Fo) q₀ L / k,  Fo = α t / L²',
       given: [
         of('Fo', 'number', Fo, 'how deep the heat gets in the stop'),
+        of('α', 'diffusivity', (k / ξ) ** 2, 'diffusivity'),
         of('p', 'number', thin_K / scale_K, 'peak of the exact series at that Fo'),
         of('L', 'length', disc.cheek_m, 'one cheek'),
         of('k', 'conductivity', k),

@@ -90,6 +90,10 @@ describe('the main numbers by hand', () => {
     const thick = (4 / (3 * Math.sqrt(2 * Math.PI))) * Math.sqrt(0.02);
     expect(slabPeak(0.02)).toBeCloseTo(thick, 4);
     const flash = line(hand, 'The same in a cheek');
+    expect(given(flash, 'Fo')).toBeCloseTo(
+      (given(flash, 'α') * given(line(hand, 'Flash of the face'), 't')) / given(flash, 'L') ** 2,
+      9,
+    );
     expect(flash.found.value).toBeCloseTo(
       (given(flash, 'p') * given(line(hand, 'Flash of the face'), 'q₀') * given(flash, 'L')) /
         given(flash, 'k'),
@@ -162,6 +166,25 @@ describe('the main numbers by hand', () => {
       factor * given(share, 's') * line(own, 'Of it, heat of all').found.value,
       6,
     );
+  });
+
+  it('print enough digits for a reader to come within half a percent', () => {
+    const printed = ({ kind, value }: HandLine['found']): number =>
+      parseFloat(handNumber({ symbol: '', kind, value }).replace(/\u00a0(?=\d{3})/g, ''));
+    const read = (start: string, symbol: string): number =>
+      printed(line(hand, start).given.find((value) => value.symbol === symbol)!);
+    const vanes =
+      read('What the vanes', 'ṁc') *
+      (1 - Math.exp(-read('What the vanes', 'H') / read('What the vanes', 'ṁc')));
+    expect(vanes / printed(line(hand, 'What the vanes').found)).toBeCloseTo(1, 2);
+    const stop = line(hand, 'Flash of the face');
+    const flash =
+      ((4 / (3 * Math.sqrt(2 * Math.PI))) * read('Flash', 'q₀') * 1e6 * Math.sqrt(read('Flash', 't'))) /
+      read('Flash', 'ξ');
+    expect(Math.abs(flash / printed(stop.found) - 1)).toBeLessThan(0.006);
+    expect(handNumber({ symbol: 't', kind: 'time', value: 2.5462 })).toBe('2.55\u00a0s');
+    expect(handNumber({ symbol: 't', kind: 'time', value: 98.163 })).toBe('98.2\u00a0s');
+    expect(handNumber({ symbol: 'k', kind: 'conductivity', value: 0.04273 })).toBe('0.0427\u00a0W/mK');
   });
 
   it('show each correction as a number of its own', () => {
