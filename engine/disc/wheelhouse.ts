@@ -132,7 +132,7 @@ export const shareRadiationKept = (openShare: number): number => GIVEN_INWARD * 
  *
  * @remarks
  * Q is what air as cold as the day would be given; G ΔT is what its warmth holds back. The pressures of speed and buoyancy add,
- * so the flows add as squares. Three Newton steps from a guess that is right when driving: within 0.001 K of the root up to
+ * so the flows add as squares. Three Newton steps from a guess that is right when driving: within 0.0011 K of the root up to
  * 200 K, and 0.2 K up to 600 K, both worst where nothing but buoyancy moves the air and nothing holds heat back; and smooth, so
  * that the stepper keeps its order. Air colder than the day falls out as hot air rises.
  * Source: conservation of energy; wind and stack together, ASHRAE Fundamentals, natural ventilation (from memory).

@@ -234,6 +234,20 @@ describe('what is refused ends with 2, one line a problem on stderr, and nothing
     ['a file that is not JSON', [file('broken.json', '{')], [/broken\.json: expected JSON, got /]],
     ['a file with a bad value', [file('bad.json', '{"stint":{"laps":0}}')], [/^stint\.laps: expected /]],
     [
+      'a doubt that does not fit the rest',
+      [
+        file(
+          'doubt.json',
+          '{"doubt":{"brakes.front.disc.cheek_mm":{"low":9.1,"high":10,"reason":"not measured"}}}',
+        ),
+        '--spread',
+        '5',
+      ],
+      [
+        /^doubt\.brakes\.front\.disc\.cheek_mm\.high: expected a value with which .*thickness_mm is .*, got 10$/,
+      ],
+    ],
+    [
       'a place that cannot be written',
       ['--csv', join(folder, 'no/such/out.csv')],
       [/expected a file that can be written, got /],
