@@ -36,26 +36,41 @@ export function doubtSentence(
   const [first, ...others] = judged.flatMap((corner) => runsOf(found, corner) ?? []);
   if (!first) return isNot ? 'Not calibrated.' : '';
   const start = isNot ? 'Not calibrated: with' : 'With';
-  const discs = first.side === 'both' ? 'discs' : 'disc';
-  const runs = first.count.in === 1 ? 'runs keeps' : 'runs keep';
-  const lead = `${start} ${found.unknowns} unsure values varied, ${first.count.in} of${NBSP}${found.draws} ${runs} the ${cornerName(first)} ${discs} in${failed(first)}`;
-  const more = others.map((other) => `, ${other.count.in} the ${cornerName(other)}`);
-  return `${lead}${more.join('')}.`;
+  return `${start} ${found.unknowns} unsure values varied, ${countWords(found.draws, first, others)}.`;
 }
+
+/** "64 of 100 runs keep the front discs in (36 too hot), 90 the rear" */
+function countWords(draws: number, first: CornerSpread, others: readonly CornerSpread[]): string {
+  const keep = first.count.in === 1 ? 'runs keeps' : 'runs keep';
+  // sides that differ take the room of all but the way that most fail
+  const ways = waysOf(first).slice(0, others.length > 1 ? 1 : undefined);
+  const failed = ways.length > 0 ? ` (${ways.join(', ')})` : '';
+  const more = others.map(
+    (other, i) => `, ${other.count.in} the ${nameAfter(other, others[i - 1] ?? first)}`,
+  );
+  return `${first.count.in} of${NBSP}${draws} ${keep} the ${discs(first)} in${failed}${more.join('')}`;
+}
+
+/** "front discs", or the side where they differ */
+const discs = (at: Place): string => (at.side === 'both' ? `${at.axle} discs` : cornerName(at));
+/** "rear", "rear left", and just "right" after that */
+const nameAfter = (at: Place, last: Place): string => (at.axle === last.axle ? at.side : cornerName(at));
 
 const runsOf = ({ corners }: Spread, at: Place): CornerSpread | undefined =>
   corners.find(({ axle, side }) => axle === at.axle && side === at.side);
 
-/** Which way the others fail: " (72 too hot, 1 too cold)" */
-function failed({ count }: CornerSpread): string {
+/** Which way the others fail, the way of most first: "72 too hot", "1 too cold" */
+function waysOf({ count }: CornerSpread): string[] {
   const ways = [
     [count.hot, 'too hot'],
     [count.cold, 'too cold'],
     [count.both, 'both'],
     [count.notJudged, 'not judged'],
   ] as const;
-  const told = ways.filter(([runs]) => runs > 0).map(([runs, way]) => `${runs} ${way}`);
-  return told.length > 0 ? ` (${told.join(', ')})` : '';
+  return ways
+    .filter(([runs]) => runs > 0)
+    .sort(([a], [b]) => b - a)
+    .map(([runs, way]) => `${runs} ${way}`);
 }
 
 const isCounted = (found: FoundSpread): boolean =>
