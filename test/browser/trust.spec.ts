@@ -64,3 +64,45 @@ test('every number shown is that of the report', async ({ page }) => {
     }
   });
 });
+
+test('at 320 pixels each number of a check stands under its name, and no number is broken', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await page.goto('/#trust');
+  const row = page.locator('tr.line').first();
+  await expect(row).toBeVisible();
+  const cells = await row.locator('td').evaluateAll((all) =>
+    all.map((cell) => {
+      const { left, right, top } = cell.getBoundingClientRect();
+      const fits = cell.scrollWidth <= cell.clientWidth;
+      return { left, right, top, fits, name: getComputedStyle(cell, '::before').content };
+    }),
+  );
+  expect(cells.map(({ name }) => name)).toEqual(['"Values"', '"Typical"', '"Largest"', '"Allowed"']);
+  expect(new Set(cells.map(({ top }) => top)).size).toBe(1);
+  expect(cells.every(({ fits }) => fits)).toBe(true);
+  cells.slice(1).forEach(({ left }, i) => expect(left).toBeGreaterThanOrEqual(cells[i]!.right));
+  await page.getByText('Where a settled disc stands').waitFor();
+  const text = await page.getByRole('region', { name: 'Follow one number' }).innerText();
+  expect(text).toContain('10\u00a0000');
+  expect(text).not.toMatch(/\d \d{3}\b|[a-zA-Z]_[a-zA-Z]/);
+});
+
+test('a difference of laws that is known is called so, and what the mouth’s check leaves open', async ({
+  page,
+}) => {
+  await page.goto('/#trust');
+  const row = page.getByRole('row').filter({ hasText: 'mean Nusselt number, laminar' }).first();
+  await expect(row).toContainText('known offset');
+  await expect(page.locator('tr.line').filter({ hasText: 'known offset' })).toHaveCount(
+    report.cases
+      .flatMap(({ lines }) => lines)
+      .filter(({ relative, max, allowed }) => {
+        const room = 'relative' in allowed ? (allowed.relative ?? 0) : 0;
+        return relative && room > 0.05 && max > 0.8 * room;
+      }).length,
+  );
+  await expect(page.getByText('A small reserve there is a difference, not an exam passed')).toBeVisible();
+  await expect(page.getByText('only the two ends are checked')).toBeVisible();
+});
