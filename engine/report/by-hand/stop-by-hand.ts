@@ -139,7 +139,8 @@ export function stopByHand(corner: CornerModel, { car, correction }: Scenario, a
       given: [of('T₁', 'temperature', before_K, 'face as the brake goes on'), of('ΔT', 'difference', thin_K)],
       found: of('T', 'temperature', before_K + thin_K),
       model: null,
-      source: 'sum; T₁ is the model’s, all laps before are in it',
+      source:
+        'sum; T₁ is the model’s, all laps before are in it; above the model’s T, whose vanes store heat and which loses some in the stop',
       check: 'cheek-peak',
     },
     {
