@@ -26,7 +26,7 @@ test('where left and right differ, the side in hand is the one in view', async (
   await page.getByText('Tape, front').click();
   await radio(page, 'Left and right', 'differ').check();
   await radio(page, 'Side in hand, front', 'right').check();
-  await field('Front right blanking').fill('30');
+  await field('Front right blanking').fill('62');
   await field('Front right blanking').press('Enter');
   await expect(page.getByText(/^Front right .*counted laps$/).first()).toBeVisible();
   await expect(page.getByRole('heading', { name: /^Front right face on lap/ })).toBeVisible();

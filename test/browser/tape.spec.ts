@@ -111,7 +111,7 @@ test('by keyboard left and right are parted, set, made equal and brought back', 
   await choose(page, 'Left and right', 'differ');
   await expect(field('Front left blanking')).toHaveValue(/^70\s%$/);
   await choose(page, 'Side in hand, front', /right/);
-  await type(field('Front right blanking'), '40');
+  await type(field('Front right blanking'), '62');
   await expect(page.getByText(/The lever moves the right side only/)).toBeVisible();
   await expect(sentence).toHaveText(/^Front left 70\s% blanked runs too hot/);
   await type(field('Inlet recovery, front right'), '0.6');
@@ -129,7 +129,7 @@ test('by keyboard left and right are parted, set, made equal and brought back', 
   await press(button(page, 'Undo'));
   await expect(hash).toHaveText(parted);
   await choose(page, 'Side in hand, front', /right/);
-  await expect(field('Front right blanking')).toHaveValue(/^40\s%$/);
+  await expect(field('Front right blanking')).toHaveValue(/^62\s%$/);
 });
 
 test('with the sides apart the sheet still stands without scrolling', async ({ page }) => {
