@@ -1,7 +1,6 @@
 /** What cooling air costs, as records of the JSON result and as lines of a terminal's table. */
 import type { DuctCost } from '../stint/result.ts';
 import { kmhFromMps } from '../units.ts';
-import type { CornerRecord } from './summary.ts';
 
 /** At most, of one corner at the car's top speed on a level road. */
 export interface CostRecord {
@@ -23,8 +22,15 @@ export function costRecord({ topSpeed_mps, drag_N, power_W, topSpeedLoss_mps }: 
 /** Speed at which drag and power are told [km/h] */
 const TOLD_AT_KMH = 200;
 
+/** What of a corner's record the line tells. */
+export interface Costly {
+  side: 'both' | 'left' | 'right';
+  air: { speed_kmh: number; drag_N: number; dragPower_kW: number }[];
+  ductCost: CostRecord | null;
+}
+
 /** One line for each corner with a duct; a corner that stands for both sides tells of both. */
-export function costLine(name: string, { side, air, ductCost }: CornerRecord): string[] {
+export function costLine(name: string, { side, air, ductCost }: Costly): string[] {
   const row = air.find(({ speed_kmh }) => speed_kmh === TOLD_AT_KMH);
   if (!ductCost || !row) return [];
   const count = side === 'both' ? 2 : 1;

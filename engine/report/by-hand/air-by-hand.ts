@@ -14,33 +14,11 @@ import { radiationOf } from '../../disc/radiation.ts';
 import { vanePassage } from '../../disc/vane-passage.ts';
 import { STEFAN_BOLTZMANN } from '../../disc/view-factor.ts';
 import type { AirPathGeometry } from '../../duct/air-path.ts';
-import type { Day } from '../../stint/day.ts';
+import type { HandAir } from './hand-air.ts';
 import { ductByHand } from './duct-by-hand.ts';
 import { of, type HandLine } from './hand-line.ts';
 import { padsByHand } from './pads-by-hand.ts';
 import { vanesByHand } from './vanes-by-hand.ts';
-
-export interface HandAir {
-  speed_mps: number;
-  /** Bulk of the disc over the lap, at which its surfaces are taken [K] */
-  disc_K: number;
-  day: Day;
-  /** The day's, warmer behind a car [K] */
-  air_K: number;
-  openFraction: number;
-  /** Dynamic pressure at the mouth over that of clear air, the mean over the time behind a car and clear of it [-] */
-  qRatio: number;
-  /** Share of the time at this speed behind the car ahead [-] */
-  behind: number;
-  duct_kgps: number;
-  vane_kgps: number;
-  leak_kgps: number;
-  cooling: number;
-  /** On every surface's emissivity, and in the corner's spec already [-] */
-  emissivity: number;
-  /** Share of the lap with the pads pressed [-] */
-  pressedShare: number;
-}
 
 export function airByHand(
   spec: CornerSpec,

@@ -2,7 +2,7 @@
 import type { AirPathGeometry } from '../../duct/air-path.ts';
 import { ductLossFreeArea } from '../../duct/duct-resistance.ts';
 import { lossBlankedMouth } from '../../duct/loss-mouth.ts';
-import type { HandAir } from './air-by-hand.ts';
+import type { HandAir } from './hand-air.ts';
 import { of, type HandLine } from './hand-line.ts';
 
 export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {

@@ -3,7 +3,7 @@ import { caliperConductance } from '../../disc/body-convection.ts';
 import type { CornerSpec } from '../../disc/corner-spec.ts';
 import { buildNetwork, NODE } from '../../disc/network.ts';
 import type { OutsideAir } from '../../disc/outside-air.ts';
-import type { HandAir } from './air-by-hand.ts';
+import type { HandAir } from './hand-air.ts';
 import { of, type HandLine } from './hand-line.ts';
 
 /** A caliper stands nearer to the air than to the disc: its air is taken at a film this much above ambient. From memory [K] */

@@ -9,7 +9,7 @@ import {
 } from '../../disc/nusselt-vane.ts';
 import { reynoldsFlow, rotationNumber, vaneConductance, vaneConvection } from '../../disc/vane-convection.ts';
 import type { VanePassage } from '../../disc/vane-passage.ts';
-import type { HandAir } from './air-by-hand.ts';
+import type { HandAir } from './hand-air.ts';
 import { of, type HandLine } from './hand-line.ts';
 
 /** Where the enhancement of a passage is defined [-] */

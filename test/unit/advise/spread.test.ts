@@ -177,7 +177,6 @@ describe('a doubted value', () => {
       'car.engine_braking_kW',
     ]);
   });
-
 });
 
 const sideRecovery = (recovery: number): object => ({ sides: { front_left: { duct: { recovery } } } });

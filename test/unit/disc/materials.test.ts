@@ -6,7 +6,9 @@ import {
   conductivityCarbonSteel,
   heatCapacityCarbonSteel,
 } from '../../../engine/disc/materials/carbon-steel.ts';
+import { heatCapacityCarbonCeramic } from '../../../engine/disc/materials/carbon-ceramic.ts';
 import { heatCapacityGraphite } from '../../../engine/disc/materials/constituents.ts';
+import { heatCapacityGreyIron } from '../../../engine/disc/materials/grey-iron.ts';
 import { diffusivityOf } from '../../../engine/disc/materials/material.ts';
 import { nodeTemperatures, storedHeat } from '../../../engine/disc/stepper.ts';
 import { kelvin } from '../../../engine/units.ts';
@@ -159,5 +161,18 @@ describe('a slab of iron taken through its transformation and back', () => {
     expect(Math.abs(after_J - before_J)).toBeLessThan(1e-9 * before_J);
     expect(cheek_K.at(-1)!).toBeCloseTo(start_K, 0);
     expect(face_K.at(-1)! - wall_K.at(-1)!).toBeCloseTo(0, 0);
+  });
+});
+
+describe('a mixture’s heat capacity', () => {
+  it.each([
+    ['grey iron', heatCapacityGreyIron, [20, 400, 600]],
+    ['carbon-ceramic', heatCapacityCarbonCeramic, [20, 400, 1000]],
+  ] as const)('of %s is what its table holds', (name, law, temperatures_C) => {
+    const { temperature_K, heatCapacity } = materials[name];
+    for (const at_C of temperatures_C) {
+      const entry = temperature_K.findIndex((T) => Math.abs(T - kelvin(at_C)) < 1e-9);
+      expect(heatCapacity[entry]).toBeCloseTo(law(kelvin(at_C)), 9);
+    }
   });
 });

@@ -52,7 +52,7 @@ export interface Mesh {
 
 const SHIPPED_NODES = NODE.wall - NODE.face + 1;
 /** The engine's own mesh. */
-export const shippedMesh = (cheek_m: number): Mesh => {
+const shippedMesh = (cheek_m: number): Mesh => {
   const gaps = cheekGaps(cheek_m, SHIPPED_NODES);
   return { gaps, shares: cheekShares(gaps) };
 };

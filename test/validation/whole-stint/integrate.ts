@@ -3,7 +3,7 @@ import { Outcome, Solver } from 'odex';
 import type { Stretch } from './drive.ts';
 import type { Columns, Equations, Moment } from './equations.ts';
 
-export const RELATIVE = 1e-8;
+const RELATIVE = 1e-8;
 const ABSOLUTE_K = 1e-7;
 /** Longest time from one beginning to the next [s] */
 const LONGEST_S = 5;
