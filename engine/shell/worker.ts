@@ -5,7 +5,6 @@ import { safeSpans } from '../advise/safe-span.ts';
 import { sensitivity } from '../advise/sensitivity.ts';
 import { spread } from '../advise/spread.ts';
 import { unknownsOf } from '../advise/unknowns.ts';
-import { byHand } from '../report/by-hand/by-hand.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -35,7 +34,7 @@ const door: EngineDoor = {
     ),
   findSensitivity: (request) =>
     searched(request, sensitivity, (corners): SensitivityReply => ({ kind: 'sensitivity', corners })),
-  followByHand: (request) => Promise.resolve(handReply(request)),
+  followByHand: handReply,
   leaveSearch: () => void (latestSearch += 1),
 };
 
@@ -87,10 +86,12 @@ function reply({ id, scenario, driven }: RunRequest): RunReply {
   }
 }
 
-function handReply({ scenario, driven }: SpanRequest): ByHandReply {
+/** Loaded when it is asked for: few who open the page go there. */
+async function handReply({ scenario, driven }: SpanRequest): Promise<ByHandReply> {
   const checked = checkScenario(scenario);
   if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
   try {
+    const { byHand } = await import('../report/by-hand/by-hand.ts');
     const model = compile(checked.scenario, { driven });
     const result = run(model);
     const corners = result.corners.map(({ axle, side, ranges }, i) => ({
