@@ -1,7 +1,12 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 
-const patient = { environment: 'node', testTimeout: 30_000, hookTimeout: 30_000, maxWorkers: '100%' } as const;
+const patient = {
+  environment: 'node',
+  testTimeout: 30_000,
+  hookTimeout: 30_000,
+  maxWorkers: '100%',
+} as const;
 const ofPage = ['test/unit/{web,charts}/**/*.test.ts'];
 
 export default defineConfig({
