@@ -159,17 +159,6 @@ export function dynamicPressureRatioWake(place: WakePlace): number {
   return 1 - strength * (1 - slowed ** 2);
 }
 
-/** q/q∞ over gaps (rows) and offsets (columns) of one wake, for tables and maps. */
-export function wakeTable(
-  gaps_m: readonly number[],
-  offsets_m: readonly number[],
-  wake: Pick<WakePlace, 'dragArea_m2' | 'strength'> = {},
-): number[][] {
-  return gaps_m.map((gap_m) =>
-    offsets_m.map((offset_m) => dynamicPressureRatioWake({ ...wake, gap_m, offset_m })),
-  );
-}
-
 /**
  * Warming of the air that a following car takes in, by the heat that the car ahead rejects.
  *

@@ -6,7 +6,6 @@ import {
   halfWidthWake,
   shareAcrossWake,
   wakeHeatRise,
-  wakeTable,
 } from '../../../engine/air/wake.ts';
 
 const gaps_m = [0, 0.5, 1, 2.3, 5, 9, 15, 27, 60, 200, 2000];
@@ -85,9 +84,8 @@ describe('across the wake', () => {
   });
 
   it('is felt more from close by in the middle, and more from afar at 3 m beside it', () => {
-    const [close, far] = wakeTable([2.3, 27], [0, 3]);
-    expect(close![0]).toBeLessThan(far![0]!);
-    expect(close![1]).toBeGreaterThan(far![1]!);
+    expect(ratioAt(2.3)).toBeLessThan(ratioAt(27));
+    expect(ratioAt(2.3, { offset_m: 3 })).toBeGreaterThan(ratioAt(27, { offset_m: 3 }));
   });
 });
 
