@@ -4,25 +4,10 @@ import type { DiscSpec } from '../../../engine/disc/corner-spec.ts';
 import { efficiencyVane, nusseltVanePassage } from '../../../engine/disc/nusselt-vane.ts';
 import { vaneConductance } from '../../../engine/disc/vane-convection.ts';
 import { vanePassage, type VanePassage } from '../../../engine/disc/vane-passage.ts';
+import { heavyDisc } from '../../support/heavy-disc.ts';
 
 const IRON = 7200;
-const straight: DiscSpec = {
-  vented: true,
-  material: 'grey iron',
-  outer_m: 0.38,
-  inner_m: 0.256,
-  cheek_m: 0.0092,
-  gap_m: 0.0171,
-  vanes: 60,
-  vane_m: 0.0045,
-  vaneShape: 'straight',
-  vaneStretch: 1,
-  vaneEnhancement: 1.75,
-  ringMass_kg: 10.2,
-  swept_m2: 0.124,
-  emissivityTrack: 0.45,
-  emissivityOther: 0.75,
-};
+const straight = heavyDisc;
 const curved: DiscSpec = { ...straight, vaneShape: 'curved', vaneStretch: 1.15 };
 const pillars: DiscSpec = { ...straight, vaneShape: 'pillars', vanes: 150, vane_m: 0.009 };
 

@@ -6,6 +6,7 @@ import { rotationNumber, vaneConductance } from '../../../engine/disc/vane-conve
 import { vanePassage } from '../../../engine/disc/vane-passage.ts';
 import { solveAirPath } from '../../../engine/duct/network.ts';
 import { heavyFront, rolling } from '../duct/corners.ts';
+import { heavyDisc } from '../../support/heavy-disc.ts';
 
 const PR = 0.7;
 /** Steps of a percent from Re 10 to 1e5. */
@@ -91,23 +92,7 @@ describe('a pillar', () => {
   });
 });
 
-const ring: DiscSpec = {
-  vented: true,
-  material: 'grey iron',
-  outer_m: 0.38,
-  inner_m: 0.256,
-  cheek_m: 0.0092,
-  gap_m: 0.0171,
-  vanes: 60,
-  vane_m: 0.0045,
-  vaneShape: 'straight',
-  vaneStretch: 1,
-  vaneEnhancement: 1.75,
-  ringMass_kg: 10.2,
-  swept_m2: 0.124,
-  emissivityTrack: 0.45,
-  emissivityOther: 0.75,
-};
+const ring = heavyDisc;
 const IRON = 7200;
 const discs: [shape: string, disc: DiscSpec][] = [
   ['straight vanes', ring],
