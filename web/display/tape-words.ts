@@ -25,7 +25,7 @@ export function fittedWords(blanking_pct: number, mouth: Mouth): string {
 
 function stripWords(fit: StripFit, strip_mm: number): string {
   if (fit.isExact) return fit.strips === 0 ? 'no tape' : `${counted(fit, strip_mm)}, exactly`;
-  if (fit.strips === 0) return `less than half a strip of ${width(strip_mm)}`;
+  if (fit.strips === 0) return `less than half a strip of ${stripWidth(strip_mm)}`;
   return `${counted(fit, strip_mm)}${fit.isTrimmed ? ',' : ''} ${fit.strips === 1 ? 'gives' : 'give'} ${percent(Math.round(fit.pct))}`;
 }
 
@@ -34,7 +34,9 @@ const panelWords = ({ letter, pct, isExact }: PanelFit): string =>
 
 function counted({ strips, isTrimmed }: StripFit, strip_mm: number): string {
   if (strips === 0) return 'no tape';
-  return `${strips} ${strips === 1 ? 'strip' : 'strips'} of ${width(strip_mm)}${isTrimmed ? ', the last cut' : ''}`;
+  return `${strips} ${strips === 1 ? 'strip' : 'strips'} of ${stripWidth(strip_mm)}${isTrimmed ? ', the last cut' : ''}`;
 }
 
-const width = (strip_mm: number): string => `${decimal(strip_mm, strip_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
+/** "38 mm" */
+export const stripWidth = (strip_mm: number): string =>
+  `${decimal(strip_mm, strip_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
