@@ -1,10 +1,10 @@
 /** What would help a corner that no blanking keeps in: each remedy is tried, and told by what it gains. */
-import { valueAt } from '../scenario/keys.ts';
+import { valueAt } from '../scenario/tree.ts';
 import { override, type Changes } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import type { CompileOptions } from '../stint/compile.ts';
 import type { Axle, CornerResult } from '../stint/result.ts';
-import { bestBlanking, looksAt, smallerMargin_K, type Search } from './look.ts';
+import { bestBlanking, looksAt, smallerMargin_K } from './look.ts';
+import { together, type Steps } from './search.ts';
 import type { Remedy, Spare } from './span.ts';
 
 /** Sizes of a remedy: what a crew or a driver can do at once. Common practice, no source. */
@@ -22,23 +22,29 @@ interface Of {
   best: Spare;
 }
 
-/** The remedies that gain most, at most three, each with the other values left alone. */
-export function* remedies(scenario: Scenario, options: CompileOptions, of: Of): Search<Remedy[]> {
+/** The remedies that gain most, at most three, each with the other values left alone; tried side by side. */
+export function* remedies(scenario: Scenario, of: Of): Steps<Remedy[]> {
   const before_K = smallerMargin_K(of.best);
-  const found: Remedy[] = [];
-  for (const { key, to, along } of candidates(scenario, of.axle)) {
-    const changed = override(scenario, { ...along, [key]: to });
-    if (!changed.ok) continue;
-    const after_K = yield* bestMargin(changed.scenario, options, of);
-    const gain_K = after_K - before_K;
-    if (gain_K >= LEAST_GAIN_K) found.push({ key, from: valueAt(scenario, key) as number, to, gain_K });
-  }
-  return found.sort((a, b) => b.gain_K - a.gain_K).slice(0, MOST_TOLD);
+  const tried = candidates(scenario, of.axle).filter(
+    ({ key, to, along }) => override(scenario, { ...along, [key]: to }).ok,
+  );
+  const after_K = yield* together(
+    tried.map(({ key, to, along }) => bestMargin(scenario, { ...along, [key]: to }, of)),
+  );
+  return tried
+    .map(({ key, to }, i) => ({
+      key,
+      from: valueAt(scenario, key) as number,
+      to,
+      gain_K: after_K[i]! - before_K,
+    }))
+    .filter(({ gain_K }) => gain_K >= LEAST_GAIN_K)
+    .sort((a, b) => b.gain_K - a.gain_K)
+    .slice(0, MOST_TOLD);
 }
 
-function* bestMargin(scenario: Scenario, options: CompileOptions, { axle, side }: Of): Search<number> {
-  const looks = looksAt(scenario, options);
-  const found = looks.find(({ corner: { corner } }) => corner.axle === axle && corner.side === side);
+function* bestMargin(scenario: Scenario, changes: Changes, { axle, side }: Of): Steps<number> {
+  const found = looksAt(scenario, changes).find(({ corner }) => corner.axle === axle && corner.side === side);
   if (!found) return -Infinity;
   const at = yield* bestBlanking(found.look);
   return smallerMargin_K((yield* found.look(at)).verdict);

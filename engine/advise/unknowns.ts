@@ -1,5 +1,5 @@
 /** What a scenario says it does not know, and the scenario as it would be if that were so or so. */
-import { valueAt } from '../scenario/keys.ts';
+import { valueAt } from '../scenario/tree.ts';
 import { checkScenario, type Parsed } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';

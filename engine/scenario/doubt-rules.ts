@@ -1,5 +1,6 @@
 /** What a scenario's doubts must agree with: a number that is there and the range it may have. */
-import { fieldAt, isLeaf, misfit, valueAt } from './keys.ts';
+import { fieldAt, isLeaf, misfit } from './keys.ts';
+import { valueAt } from './tree.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 import { supposed } from './supposed.ts';

@@ -14,7 +14,7 @@ import hour from '../../scenarios/stints/hour.json' with { type: 'json' };
 import nightRain from '../../scenarios/stints/night-rain.json' with { type: 'json' };
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import twenty from '../../scenarios/stints/sorrelby-20.json' with { type: 'json' };
-import { isTree, layOver } from './keys.ts';
+import { isTree, layOver } from './tree.ts';
 import type { Scenario } from './schema.ts';
 
 /** An entry of the library as a list shows it. */

@@ -1,25 +1,17 @@
 /** The one way to change a scenario: slider, command line, phase, panel, spread draw and correction all pass through here. */
-import { isLeaf, isNullable, withValue } from './keys.ts';
+import { withChanges, type Changes, type Value } from './changes.ts';
+import { isLeaf, isNullable } from './keys.ts';
 import { checkScenario, type Parsed } from './parse.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 
-export type Value = number | boolean | string | null;
-export type Changes = Readonly<Record<string, Value>>;
+export type { Changes, Value };
 
 /** A new scenario with the values at dotted keys changed, or every problem with them. Nothing is mutated. */
 export function override(scenario: Scenario, changes: Changes): Parsed {
   const unknown = unknownKeys(changes);
   if (unknown.length > 0) return { ok: false, problems: unknown };
   return checkScenario(withChanges(scenario, changes));
-}
-
-/** The same without a check, for changes whose keys and values were checked before. */
-export function withChanges(scenario: Scenario, changes: Changes): Scenario {
-  return Object.entries(changes).reduce<unknown>(
-    (at, [key, value]) => withValue(at, key, value),
-    scenario,
-  ) as Scenario;
 }
 
 /** A problem for each key that names no single value of a scenario. */

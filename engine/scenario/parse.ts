@@ -1,6 +1,7 @@
 /** From anything that claims to be a scenario to a checked one, or to the full list of what is wrong with it. */
 import * as v from 'valibot';
-import { fieldAt, isTree, layOver } from './keys.ts';
+import { fieldAt } from './keys.ts';
+import { isTree, layOver } from './tree.ts';
 import { defaultScenario } from './library.ts';
 import { problem, type Problem } from './problem.ts';
 import { checkTogether } from './rules.ts';

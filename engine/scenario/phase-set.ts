@@ -1,5 +1,5 @@
 /** What a phase sets, as it takes hold. */
-import type { Changes } from './override.ts';
+import type { Changes } from './changes.ts';
 import type { Scenario } from './schema.ts';
 
 const SIDES = ['front_left', 'front_right', 'rear_left', 'rear_right'] as const;

@@ -2,7 +2,8 @@
 import * as v from 'valibot';
 import { brakeSchema } from './brake-schema.ts';
 import { doubtProblems, endProblems } from './doubt-rules.ts';
-import { isLeaf, layOver, misfit } from './keys.ts';
+import { isLeaf, misfit } from './keys.ts';
+import { layOver } from './tree.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
 import { vaneProblems } from './vane-rules.ts';

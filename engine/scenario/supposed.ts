@@ -1,5 +1,6 @@
 /** A scenario with other values in the place of those it doubts. */
-import { fieldAt, valueAt, withValue } from './keys.ts';
+import { fieldAt } from './keys.ts';
+import { valueAt, withValue } from './tree.ts';
 import type { Scenario } from './schema.ts';
 
 /** A value of the scenario, and what it would be. */

@@ -1,206 +1,125 @@
-/** The terminal's door: one stint from a file and settings to a table, JSON or CSV. */
-import { readFileSync, statSync, writeFileSync } from 'node:fs';
+/** The terminal's door: one stint to a table, JSON or CSV, or a file of stints to a line of JSON each. */
+import { writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
-import { tooLarge } from '../scenario/file-size.ts';
-import { isCalibrated } from '../scenario/calibrated.ts';
-import { isTree, keysUnknown, valueAt } from '../scenario/keys.ts';
-import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
-import { override, unknownKeys, valueFromText, type Changes } from '../scenario/override.ts';
-import { checkScenario, parseScenario } from '../scenario/parse.ts';
-import { problem, problemLine, type Problem } from '../scenario/problem.ts';
-import type { Scenario } from '../scenario/schema.ts';
-import { tracePart } from '../scenario/trace-part.ts';
-import { compile } from '../stint/compile.ts';
-import type { Notice } from '../stint/result.ts';
-import { run } from '../stint/run.ts';
-import type { Sample } from '../advise/doubt.ts';
-import { finished } from '../advise/look.ts';
-import { safeSpans } from '../advise/safe-span.ts';
-import { sensitivity } from '../advise/sensitivity.ts';
-import { spread } from '../advise/spread.ts';
 import { doubtLines } from '../report/doubt-lines.ts';
-import { measureFirstRecord, spreadRecord } from '../report/doubt-record.ts';
-import { summarise } from '../report/summary.ts';
 import { stintCsv, stintTable } from '../report/table.ts';
-import { readTrace } from '../trace-file/read-trace.ts';
-import { decodeText } from './decode-text.ts';
+import { valueFromText, type Changes } from '../scenario/override.ts';
+import { problem } from '../scenario/problem.ts';
+import { run } from '../stint/run.ts';
+import { batch } from './batch.ts';
+import { jobFrom } from './job.ts';
+import { attempt, messageOf, Refused } from './refused.ts';
+import { prepared, recordOf } from './stint-job.ts';
 
-const USAGE =
-  'usage: npm run --silent stint -- [scenario.json] [--trace trace.csv] [--set key=value ...] [--spread [draws] [--seed n]] [--json | --csv FILE]';
+const COMMAND = 'npm run --silent stint --';
+const USAGE = [
+  `usage: ${COMMAND} [scenario.json] [--trace trace.csv] [--set key=value ...] [--spread [draws] [--seed n]] [--no-span] [--json | --csv FILE]`,
+  `       ${COMMAND} --batch jobs.jsonl [--threads n]     (--batch - reads standard input)`,
+];
 
-/** Ends with one line a problem on stderr and nothing on stdout. */
-class Refused extends Error {
-  constructor(readonly lines: string[]) {
-    super(lines.join('\n'));
+class Misused extends Error {
+  constructor(reason: string) {
+    super([`command line: ${reason}`, ...USAGE].join('\n'));
   }
 }
 
-function main(args: string[]): void {
+const OPTIONS = {
+  help: { type: 'boolean' },
+  json: { type: 'boolean' },
+  csv: { type: 'string' },
+  trace: { type: 'string' },
+  set: { type: 'string', multiple: true },
+  spread: { type: 'string' },
+  seed: { type: 'string' },
+  'no-span': { type: 'boolean' },
+  batch: { type: 'string' },
+  threads: { type: 'string' },
+} as const;
+
+type Options = ReturnType<typeof commandLine>['values'];
+
+/** The status to end with. */
+async function main(args: string[]): Promise<number> {
   const { values, positionals } = commandLine(args);
-  if (values.help) return void process.stdout.write(`${USAGE}\n`);
-  const sample = sampleFrom(values);
-  const plain = scenarioFrom(positionals[0]);
-  const { base, said } =
-    values.trace === undefined ? { base: plain, said: [] } : withTrace(plain, values.trace);
-  const changed = set(base, values.set ?? []);
-  const model = compile(changed, { driven: base });
-  if (values.csv !== undefined) {
-    const rows = [...stintCsv(run(model))].join('\n');
-    attempt(values.csv, 'a file that can be written', () => writeFileSync(values.csv!, `${rows}\n`));
-    return;
-  }
-  const record = summarise(run(model, 'summary'), finished(safeSpans(changed, { driven: base })));
-  const isSaid = ({ text }: Notice): boolean => said.some((notice) => notice.text === text);
-  record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
-  const doubt = sample && doubtOf(changed, sample, base);
-  if (values.json) return void process.stdout.write(`${JSON.stringify({ ...record, ...doubt })}\n`);
-  const lines = doubt ? doubtLines(doubt.spread, doubt.measureFirst) : [];
-  process.stdout.write([stintTable(record), ...lines, ''].join('\n'));
+  if (values.help) print(USAGE);
+  else if (values.batch !== undefined) return batch(values.batch, threadsFrom(values.threads));
+  else oneStint(values, positionals[0]);
+  return 0;
 }
+
+function oneStint({ csv, json, ...values }: Options, scenario: string | undefined): void {
+  const spread = values.spread === undefined ? undefined : sampleFrom(values.spread, values.seed);
+  const [set, span] = [changesFrom(values.set ?? []), !values['no-span']];
+  const job = jobFrom({ scenario, trace: values.trace, set, spread, span });
+  if (csv !== undefined) {
+    const rows = [...stintCsv(run(prepared(job).model)), ''].join('\n');
+    return attempt(['csv', csv, 'a file that can be written'], () => writeFileSync(csv, rows));
+  }
+  const record = recordOf(job);
+  if (json) return print([JSON.stringify(record)]);
+  const { spread: drawn, measureFirst } = record;
+  print([stintTable(record), ...(drawn && measureFirst ? doubtLines(drawn, measureFirst) : [])]);
+}
+
+const print = (lines: string[]): void => void process.stdout.write(`${lines.join('\n')}\n`);
 
 function commandLine(args: string[]) {
-  const options = {
-    help: { type: 'boolean' },
-    json: { type: 'boolean' },
-    csv: { type: 'string' },
-    trace: { type: 'string' },
-    set: { type: 'string', multiple: true },
-    spread: { type: 'string' },
-    seed: { type: 'string' },
-  } as const;
   try {
-    const line = parseArgs({ args: args.flatMap(withDraws), options, allowPositionals: true });
-    if (line.positionals.length > 1) throw new Error(`one scenario file, got ${line.positionals.length}`);
-    if (line.values.json && line.values.csv !== undefined)
-      throw new Error('either --json or --csv, not both');
-    if (line.values.spread !== undefined && line.values.csv !== undefined)
-      throw new Error('either --spread or --csv, not both');
-    if (line.values.seed !== undefined && line.values.spread === undefined)
-      throw new Error('--seed goes with --spread');
+    const line = parseArgs({ args: args.flatMap(withDraws), options: OPTIONS, allowPositionals: true });
+    const clash = clashIn(Object.keys(line.values), line.positionals.length);
+    if (clash) throw new Error(clash);
     return line;
   } catch (error) {
-    throw new Refused([`command line: ${messageOf(error)}`, USAGE]);
+    throw new Misused(messageOf(error));
   }
 }
 
-/** As many as the page draws, from the same seed: both say the same. */
-const SAMPLE: Sample = { draws: 100, seed: 1 };
+/** What cannot be asked for together; empty where all can. */
+function clashIn(given: string[], files: number): string {
+  const has = (option: string): boolean => given.includes(option);
+  if (has('batch') && (files > 0 || given.some((option) => !['batch', 'threads'].includes(option))))
+    return '--batch goes with --threads only: each line of it says the rest';
+  if (has('threads') && !has('batch')) return '--threads goes with --batch';
+  if (files > 1) return `one scenario file, got ${files}`;
+  if (has('json') && has('csv')) return 'either --json or --csv, not both';
+  if (has('spread') && has('csv')) return 'either --spread or --csv, not both';
+  if (has('seed') && !has('spread')) return '--seed goes with --spread';
+  return '';
+}
 
 /** A number of draws may be left out after `--spread`. */
 const withDraws = (arg: string, i: number, args: string[]): string[] =>
-  arg === '--spread' && !/^[+-]?[\d.]+$/.test(args[i + 1] ?? '') ? [`--spread=${SAMPLE.draws}`] : [arg];
+  arg === '--spread' && !/^[+-]?[\d.]+$/.test(args[i + 1] ?? '') ? ['--spread='] : [arg];
 
-function sampleFrom({ spread: draws, seed }: { spread?: string; seed?: string }): Sample | null {
-  if (draws === undefined) return null;
-  return {
-    draws: wholeNumber('--spread', draws, [1, 10_000]),
-    seed: seed === undefined ? SAMPLE.seed : wholeNumber('--seed', seed, [0, 2 ** 31 - 1]),
-  };
-}
+const sampleFrom = (draws: string, seed: string | undefined) => ({
+  draws: draws === '' ? undefined : valueFromText('', draws),
+  seed: seed === undefined ? undefined : valueFromText('', seed),
+});
 
-function wholeNumber(option: string, text: string, [min, max]: [number, number]): number {
-  const value = Number(text);
-  if (text.trim() !== '' && Number.isInteger(value) && value >= min && value <= max) return value;
-  throw refusedFor([problem(option, text, `a whole number, ${min} to ${max}`)]);
-}
-
-/** The spread of the answer and what to measure first, as they are printed. */
-function doubtOf(scenario: Scenario, sample: Sample, driven: Scenario) {
-  return {
-    spread: spreadRecord(finished(spread(scenario, sample, { driven })), isCalibrated(scenario)),
-    measureFirst: measureFirstRecord(finished(sensitivity(scenario, { driven }))),
-  };
-}
-
-function scenarioFrom(file: string | undefined): Scenario {
-  if (file === undefined) return defaultScenario();
-  const text = attempt(file, 'a scenario file that can be read', () => readFileSync(file, 'utf8'));
-  const json = attempt(file, 'JSON', () => JSON.parse(text) as unknown);
-  const whole = isCatalogueFile(json)
-    ? attempt(file, 'a car and a circuit of the library', () => assembled(json))
-    : json;
-  const parsed = parseScenario(whole);
-  const unknown = isTree(whole)
-    ? keysUnknown(whole).map((key) => problem(key, valueAt(whole, key), 'a key of the scenario'))
-    : [];
-  if (unknown.length > 0) throw refusedFor([...unknown, ...(parsed.ok ? [] : parsed.problems)]);
-  return accepted(parsed);
-}
-
-/** The scenario on the file's lap, and how the file was understood. */
-function withTrace(scenario: Scenario, file: string): { base: Scenario; said: Notice[] } {
-  const bytes = attempt(file, 'a trace file that can be read', () => {
-    const problem = tooLarge(statSync(file).size);
-    if (problem) throw new Refused([`${file}: ${problem}`]);
-    return readFileSync(file);
-  });
-  const decoded = decodeText(new Uint8Array(bytes).buffer);
-  if (!('text' in decoded)) throw new Refused([`${file}: ${decoded.problem}`]);
-  const { columns, problems, understood } = readTrace(decoded.text);
-  const question = understood?.question;
-  const open = question ? [...problems, questionLine(question)] : problems;
-  if (!columns) throw new Refused(open.map((line) => `${file}: ${line}`));
-  const base = accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) }));
-  return { base, said: understood ? traceSaid(understood) : [] };
-}
-
-/** Which lap, what was read as another unit, and what was left out or set right. */
-const traceSaid = ({ laps, lap, columns, mended }: UnderstoodTrace): Notice[] =>
-  [
-    ...(lap !== null && laps.length > 1 ? [`lap ${laps[lap]!.lap}, one of ${laps.length} in the file`] : []),
-    ...columns.flatMap(({ name, unitReason }) => (unitReason ? [`${name}: ${unitReason}`] : [])),
-    ...mended,
-  ].map((text) => ({ kind: 'trace', text: `trace: ${text}` }));
-
-/** Nobody answers here: the file itself must say it. */
-const questionLine = ({ text, answers }: TraceQuestion): string =>
-  `${text} (${answers.map((answer) => answer.text).join(' or ')}) The page asks; here the file must say it`;
-
-function set(base: Scenario, settings: string[]): Scenario {
+function changesFrom(settings: string[]): Changes {
   const malformed = settings.filter((setting) => !/^[^=]+=/.test(setting));
   if (malformed.length > 0)
-    throw refusedFor(malformed.map((setting) => problem('--set', setting, 'key=value')));
-  const changes: Changes = Object.fromEntries(
+    throw new Refused(malformed.map((setting) => problem('--set', setting, 'key=value')));
+  return Object.fromEntries(
     settings.map((setting) => {
       const at = setting.indexOf('=');
       const key = setting.slice(0, at);
       return [key, valueFromText(key, setting.slice(at + 1))];
     }),
   );
-  const unknown = unknownKeys(changes);
-  const known = Object.fromEntries(
-    Object.entries(changes).filter(([key]) => !unknown.some((p) => p.key === key)),
-  );
-  const result = override(base, known);
-  const problems = [...unknown, ...(result.ok ? [] : result.problems)];
-  if (problems.length > 0 || !result.ok) throw refusedFor(problems);
-  return result.scenario;
 }
 
-function accepted(parsed: ReturnType<typeof parseScenario>): Scenario {
-  if (!parsed.ok) throw refusedFor(parsed.problems);
-  return parsed.scenario;
+function threadsFrom(text = String(availableParallelism())): number {
+  const threads = Number(text);
+  if (Number.isInteger(threads) && threads >= 1 && threads <= 1000) return threads;
+  throw new Refused([problem('--threads', text, 'a whole number, 1 to 1000')]);
 }
-
-const refusedFor = (problems: Problem[]): Refused => new Refused(problems.map(problemLine));
-
-function attempt<T>(file: string, expected: string, action: () => T): T {
-  try {
-    return action();
-  } catch (error) {
-    if (error instanceof Refused) throw error;
-    throw new Refused([`${file}: expected ${expected}, got ${messageOf(error)}`]);
-  }
-}
-
-const messageOf = (error: unknown): string =>
-  (error instanceof Error ? error.message : String(error)).split('\n')[0]!;
 
 try {
-  main(process.argv.slice(2));
+  process.exitCode = await main(process.argv.slice(2));
 } catch (error) {
-  if (!(error instanceof Refused)) throw error;
-  process.stderr.write(`${error.lines.join('\n')}\n`);
+  if (!(error instanceof Refused || error instanceof Misused)) throw error;
+  process.stderr.write(`${error.message}\n`);
   process.exitCode = 2;
 }

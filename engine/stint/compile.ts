@@ -1,7 +1,7 @@
 /** From a checked scenario to the model of its stint: SI numbers, every lap cut into steps, every conductance in a map. */
 import type { ConductanceMap } from '../disc/conductance-map.ts';
 
-import { withChanges } from '../scenario/override.ts';
+import { withChanges } from '../scenario/changes.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { kelvin } from '../units.ts';
 import { cornerAir } from './corner-air.ts';

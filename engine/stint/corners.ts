@@ -4,7 +4,7 @@ import { materials } from '../disc/materials.ts';
 import { CURVED_STRETCH, vanePassage } from '../disc/vane-passage.ts';
 import type { AirPathGeometry, HosePinch } from '../duct/air-path.ts';
 import { areaLeak, LOSS_SHARP_GAP } from '../duct/leak.ts';
-import { layOver } from '../scenario/keys.ts';
+import { layOver } from '../scenario/tree.ts';
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import { radians } from '../units.ts';
 import type { Axle } from './result.ts';

@@ -1,5 +1,5 @@
 /** The phases of a stint laid out one after another, each with the scenario that holds in it. */
-import { withChanges } from '../scenario/override.ts';
+import { withChanges } from '../scenario/changes.ts';
 import { withSides } from '../scenario/phase-set.ts';
 import type { Phase, Scenario } from '../scenario/schema.ts';
 import type { LapKind } from './result.ts';

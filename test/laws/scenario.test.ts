@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fieldAt, valueAt } from '../../engine/scenario/keys.ts';
+import { fieldAt } from '../../engine/scenario/keys.ts';
+import { valueAt } from '../../engine/scenario/tree.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { parseScenario } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';

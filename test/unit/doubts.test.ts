@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isLeaf, valueAt } from '../../engine/scenario/keys.ts';
+import { isLeaf } from '../../engine/scenario/keys.ts';
+import { valueAt } from '../../engine/scenario/tree.ts';
 import { cars, defaultScenario, withCar } from '../../engine/scenario/library.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { parseScenario } from '../../engine/scenario/parse.ts';

@@ -1,6 +1,7 @@
 /** What changed against the pinned run, in words. */
 import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
-import { fieldAt, valueAt } from '../../engine/scenario/keys.ts';
+import { fieldAt } from '../../engine/scenario/keys.ts';
+import { valueAt } from '../../engine/scenario/tree.ts';
 import { unitOf } from '../../engine/scenario/field.ts';
 import { cornerInView } from './corner.ts';
 import { kelvins, withUnit } from './format.ts';

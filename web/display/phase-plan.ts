@@ -1,8 +1,9 @@
 /** The phases of a stint laid out over its laps, each with what held before it and what it changes. Pure. */
 import type { Phase, Scenario, Value } from '../../engine/index.ts';
-import { isLeaf, valueAt } from '../../engine/scenario/keys.ts';
+import { isLeaf } from '../../engine/scenario/keys.ts';
+import { valueAt } from '../../engine/scenario/tree.ts';
 import { driverChanges, drivers } from '../../engine/scenario/library.ts';
-import { withChanges } from '../../engine/scenario/override.ts';
+import { withChanges } from '../../engine/scenario/changes.ts';
 import { withSides } from '../../engine/scenario/phase-set.ts';
 
 type StandPhase = Extract<Phase, { kind: 'stand' }>;

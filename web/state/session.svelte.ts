@@ -8,7 +8,7 @@ import type {
   Scenario,
   StintResult,
 } from '../../engine/index.ts';
-import { withValue } from '../../engine/scenario/keys.ts';
+import { withValue } from '../../engine/scenario/tree.ts';
 import { shippedStint, withCar, withCircuit, defaultScenario } from '../../engine/scenario/library.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';

@@ -1,6 +1,6 @@
 /** Left and right of an axle: whether they differ, what each has, and how they are made equal again. */
 import type { Axle, Changes, Duct, Scenario } from '../../engine/index.ts';
-import { layOver } from '../../engine/scenario/keys.ts';
+import { layOver } from '../../engine/scenario/tree.ts';
 
 export type Side = 'left' | 'right';
 export const SIDES: readonly Side[] = ['left', 'right'];

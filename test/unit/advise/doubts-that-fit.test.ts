@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { finished } from '../../../engine/advise/look.ts';
+import { finished } from '../../../engine/advise/finished.ts';
 import { sensitivity } from '../../../engine/advise/sensitivity.ts';
 import { spread } from '../../../engine/advise/spread.ts';
 import { supposing, unknownsOf } from '../../../engine/advise/unknowns.ts';
-import { valueAt } from '../../../engine/scenario/keys.ts';
+import { valueAt } from '../../../engine/scenario/tree.ts';
 import { checkScenario } from '../../../engine/scenario/parse.ts';
 import { problemLine } from '../../../engine/scenario/problem.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { finished } from '../../../engine/advise/look.ts';
+import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { spanTogether, type SafeSpan } from '../../../engine/advise/span.ts';
-import { layOver } from '../../../engine/scenario/keys.ts';
+import { layOver } from '../../../engine/scenario/tree.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { compile } from '../../../engine/stint/compile.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerSpread, Spread } from '../../../engine/advise/doubt.ts';
 import { latinHypercube, quantileTriangular } from '../../../engine/advise/latin-hypercube.ts';
-import { finished } from '../../../engine/advise/look.ts';
+import { finished } from '../../../engine/advise/finished.ts';
 import { quantile, quantilesOf } from '../../../engine/advise/quantiles.ts';
 import { spread } from '../../../engine/advise/spread.ts';
 import { supposing, unknownsOf } from '../../../engine/advise/unknowns.ts';
-import { layOver, valueAt } from '../../../engine/scenario/keys.ts';
+import { layOver, valueAt } from '../../../engine/scenario/tree.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { changed, corner, driven, withPhases } from '../../support/stints.ts';
 import { doubting, toyStint, type Ranges } from '../../support/toy-stint.ts';

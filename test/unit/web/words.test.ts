@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
-import { withChanges } from '../../../engine/scenario/override.ts';
+import { withChanges } from '../../../engine/scenario/changes.ts';
 import { refusal, typedNumber } from '../../../web/controls/typed-number.ts';
 import { clockTime, decimal, kelvins, level, percent } from '../../../web/display/format.ts';
 import {

@@ -1,6 +1,7 @@
 /** What a phase may change from there on, as the editor offers it. */
 import type { Phase, Scenario, Value } from '../../../../engine/index.ts';
-import { fieldAt, valueAt } from '../../../../engine/scenario/keys.ts';
+import { fieldAt } from '../../../../engine/scenario/keys.ts';
+import { valueAt } from '../../../../engine/scenario/tree.ts';
 import { driverChanges, drivers } from '../../../../engine/scenario/library.ts';
 import { driverId, isStand } from '../../../display/phase-plan.ts';
 
