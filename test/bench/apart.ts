@@ -1,0 +1,32 @@
+/** A module of the benchmark in a process of its own: nothing that ran before has warmed, filled or confused it. */
+import { fork, type ChildProcess } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+/** Starts a module beside this file, by its name. */
+export const started = (name: string, flags: readonly string[] = []): ChildProcess =>
+  fork(fileURLToPath(new URL(name, import.meta.url)), [], {
+    execArgv: ['--import', 'tsx', ...flags],
+    serialization: 'advanced',
+  });
+
+/** The first thing that a process says. */
+export function saidBy<T>(child: ChildProcess): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const ended = (code: number | null): void => reject(new Error(`bench: a process ended with ${code}`));
+    child.once('exit', ended);
+    child.once('message', (said) => {
+      child.off('exit', ended);
+      resolve(said as T);
+    });
+  });
+}
+
+/** What a module sends when it has done its work, alone. */
+export async function apart<T>(name: string, flags: readonly string[] = []): Promise<T> {
+  const child = started(name, flags);
+  try {
+    return await saidBy<T>(child);
+  } finally {
+    child.kill();
+  }
+}
