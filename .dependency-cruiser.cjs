@@ -30,7 +30,7 @@ module.exports = {
         pathNot: [
           '^engine/',
           '^scenarios/(.*[.]json|index[.]ts)$',
-          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand|comlink)/',
+          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand|comlink|tinypool|tsx)/',
         ],
         dependencyTypesNot: ['core'],
       },

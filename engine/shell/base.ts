@@ -1,0 +1,103 @@
+/** What a stint starts from: a scenario, on the lap of a logger's file where one is named. */
+import { readFileSync, statSync } from 'node:fs';
+import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
+import { tooLarge } from '../scenario/file-size.ts';
+import { keysUnknown } from '../scenario/keys.ts';
+import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
+import { checkScenario, parseScenario } from '../scenario/parse.ts';
+import { problem } from '../scenario/problem.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { tracePart } from '../scenario/trace-part.ts';
+import { isTree, valueAt } from '../scenario/tree.ts';
+import { memo } from '../stint/memo.ts';
+import type { Notice } from '../stint/result.ts';
+import { readTrace } from '../trace-file/read-trace.ts';
+import { decodeText } from './decode-text.ts';
+import type { Job } from './job.ts';
+import { attempt, fileProblem, Refused } from './refused.ts';
+
+export interface Base {
+  scenario: Scenario;
+  /** How the trace was understood. */
+  said: Notice[];
+}
+
+type Named = Pick<Job, 'scenario' | 'trace'>;
+
+/** Jobs of one batch start from the same few: the last ones are kept, and read again when their files change. */
+export const baseOf: (named: Named) => Base = memo(
+  4,
+  ({ scenario, trace }: Named) => [scenario, stampOf(scenario), trace, stampOf(trace)],
+  ({ scenario, trace }) => {
+    const plain = scenarioFrom(scenario);
+    return trace === undefined ? { scenario: plain, said: [] } : withTrace(plain, trace);
+  },
+);
+
+/** Tells one state of a file from the next; null where there is none to be read. */
+function stampOf(file: unknown): unknown {
+  const stats = typeof file === 'string' ? statSync(file, { throwIfNoEntry: false }) : undefined;
+  return stats ? [stats.ino, stats.size, stats.mtimeMs] : null;
+}
+
+function scenarioFrom(source: Job['scenario']): Scenario {
+  if (source === undefined) return defaultScenario();
+  const json = typeof source === 'string' ? jsonFrom(source) : source;
+  const name = typeof source === 'string' ? source : 'inline';
+  const whole = isCatalogueFile(json)
+    ? attempt(['scenario', name, 'a car and a circuit of the library'], () => assembled(json))
+    : json;
+  const parsed = parseScenario(whole);
+  const unknown = isTree(whole)
+    ? keysUnknown(whole).map((key) => problem(key, valueAt(whole, key), 'a key of the scenario'))
+    : [];
+  if (unknown.length > 0) throw new Refused([...unknown, ...(parsed.ok ? [] : parsed.problems)]);
+  return accepted(parsed);
+}
+
+function jsonFrom(file: string): unknown {
+  const text = attempt(['scenario', file, 'a scenario file that can be read'], () =>
+    readFileSync(file, 'utf8'),
+  );
+  return attempt(['scenario', file, 'a file of JSON'], () => JSON.parse(text) as unknown);
+}
+
+/** The scenario on the file's lap, and how the file was understood. */
+function withTrace(scenario: Scenario, file: string): Base {
+  const bytes = attempt(['trace', file, 'a trace file that can be read'], () => {
+    const cause = tooLarge(statSync(file).size);
+    if (cause) throw refusedTrace(file, [cause]);
+    return readFileSync(file);
+  });
+  const decoded = decodeText(new Uint8Array(bytes).buffer);
+  if (!('text' in decoded)) throw refusedTrace(file, [decoded.problem]);
+  const { columns, problems, understood } = readTrace(decoded.text);
+  const question = understood?.question;
+  const open = question ? [...problems, questionLine(question)] : problems;
+  if (!columns) throw refusedTrace(file, open);
+  return {
+    scenario: accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) })),
+    said: understood ? traceSaid(understood) : [],
+  };
+}
+
+const refusedTrace = (file: string, causes: readonly string[]): Refused =>
+  new Refused(causes.map((cause) => fileProblem(['trace', file, 'a trace that can be driven'], cause)));
+
+/** Which lap, what was read as another unit, and what was left out or set right. */
+const traceSaid = ({ laps, lap, columns, mended }: UnderstoodTrace): Notice[] =>
+  [
+    ...(lap !== null && laps.length > 1 ? [`lap ${laps[lap]!.lap}, one of ${laps.length} in the file`] : []),
+    ...columns.flatMap(({ name, unitReason }) => (unitReason ? [`${name}: ${unitReason}`] : [])),
+    ...mended,
+  ].map((text) => ({ kind: 'trace', text: `trace: ${text}` }));
+
+/** Nobody answers here: the file itself must say it. */
+const questionLine = ({ text, answers }: TraceQuestion): string =>
+  `${text} (${answers.map((answer) => answer.text).join(' or ')}) The page asks; here the file must say it`;
+
+/** The scenario of what was parsed; throws its problems. */
+export function accepted(parsed: ReturnType<typeof parseScenario>): Scenario {
+  if (!parsed.ok) throw new Refused(parsed.problems);
+  return parsed.scenario;
+}

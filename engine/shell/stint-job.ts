@@ -1,0 +1,61 @@
+/** From what was asked for to the object that `--json` prints. Throws what is wrong with the asking. */
+import type { Sample } from '../advise/doubt.ts';
+import { finished } from '../advise/finished.ts';
+import { safeSpans } from '../advise/safe-span.ts';
+import { sensitivity } from '../advise/sensitivity.ts';
+import { spread } from '../advise/spread.ts';
+import {
+  measureFirstRecord,
+  spreadRecord,
+  type MeasureFirstRecord,
+  type SpreadRecord,
+} from '../report/doubt-record.ts';
+import { summarise, type StintRecord } from '../report/summary.ts';
+import { isCalibrated } from '../scenario/calibrated.ts';
+import { override, unknownKeys, type Changes } from '../scenario/override.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { compile } from '../stint/compile.ts';
+import type { Notice } from '../stint/result.ts';
+import { run } from '../stint/run.ts';
+import { accepted, baseOf } from './base.ts';
+import type { Job } from './job.ts';
+import { Refused } from './refused.ts';
+
+/** What `--spread` adds. */
+interface Doubt {
+  spread: SpreadRecord;
+  measureFirst: MeasureFirstRecord[];
+}
+
+export type JobRecord = StintRecord & Partial<Doubt>;
+
+export function recordOf(job: Job): JobRecord {
+  const { base, said, scenario, model } = prepared(job);
+  const spans = job.span ? finished(safeSpans(scenario, { driven: base })) : [];
+  const record = summarise(run(model, 'summary'), spans);
+  const isSaid = ({ text }: Notice): boolean => said.some((notice) => notice.text === text);
+  record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
+  return { ...record, ...(job.spread && doubtOf(scenario, job.spread, base)) };
+}
+
+/** The stint as it will be run, with the scenario that it was changed from. */
+export function prepared(job: Job) {
+  const { scenario: base, said } = baseOf(job);
+  const scenario = changed(base, job.set);
+  return { base, said, scenario, model: compile(scenario, { driven: base }) };
+}
+
+/** What can be set is, so that the problems with unknown keys and with values come together. */
+function changed(base: Scenario, changes: Changes): Scenario {
+  const unknown = unknownKeys(changes);
+  const known = Object.entries(changes).filter(([key]) => !unknown.some((p) => p.key === key));
+  const result = override(base, Object.fromEntries(known));
+  if (unknown.length > 0) throw new Refused([...unknown, ...(result.ok ? [] : result.problems)]);
+  return accepted(result);
+}
+
+/** The spread of the answer and what to measure first. */
+const doubtOf = (scenario: Scenario, sample: Sample, driven: Scenario): Doubt => ({
+  spread: spreadRecord(finished(spread(scenario, sample, { driven })), isCalibrated(scenario)),
+  measureFirst: measureFirstRecord(finished(sensitivity(scenario, { driven }))),
+});
