@@ -30,7 +30,7 @@ const lostWords = (why: string): string =>
 const NOT_STARTED = 'The simulator did not start. Reload the page.';
 
 export class Session {
-  #scenario = $state.raw<Scenario>(defaultScenario());
+  #scenario: Scenario;
   #shown = $state.raw<Run | null>(null);
   #pinned = $state.raw<Run | null>(null);
   #problems = $state.raw<readonly Problem[]>([]);
@@ -39,10 +39,11 @@ export class Session {
   #history = $state.raw(emptyHistory);
   #client: EngineClient;
 
-  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm) {
+  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, scenario = defaultScenario()) {
+    this.#scenario = $state.raw(scenario);
     const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
     this.#client = engineClient(open, { replied, busy: (is) => (this.#busy = is) }, alarm);
-    this.#client.request(this.#scenario);
+    this.#client.request(scenario);
   }
 
   /** What the controls show: ahead of the picture by the run under way. */
