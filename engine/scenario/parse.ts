@@ -27,7 +27,8 @@ export function checkScenario(input: unknown): Parsed {
   const broken = new Set(inFields.map(({ key }) => key.split('.')[0]!));
   const problems = [...inFields, ...checkTogether(checked.output as Scenario, broken)];
   if (!checked.success || problems.length > 0) return { ok: false, problems };
-  return { ok: true, scenario: checked.output };
+  // what was given, not the copy that the check made: a part that a change left alone stays the same object
+  return { ok: true, scenario: input as Scenario };
 }
 
 function toProblem(issue: v.BaseIssue<unknown>): Problem {

@@ -1,7 +1,7 @@
 import type { Stop } from '../../engine/index.ts';
 import { levelNumber } from '../display/format.ts';
 import type { Point } from './columns.ts';
-import { firstFree, type Box } from './place-labels.ts';
+import { isFree, type Box } from './place-labels.ts';
 import { textWidth } from './text-width.ts';
 
 export interface MapLabel {
@@ -70,11 +70,7 @@ function freeBox(at: Point, width: number, road: Point[], taken: Box[], size: Si
     ({ left, top, height }) =>
       left >= 0 && left + width <= size.width && top >= -CLEAR_PX && top + height <= size.height + CLEAR_PX,
   );
-  return firstFree(
-    inside.filter((box) => isClear(leader(at, box), road)),
-    [road],
-    taken,
-  );
+  return inside.find((box) => isClear(leader(at, box), road) && isFree(box, [road], taken)) ?? null;
 }
 
 /** A leader may touch the road where it starts and nowhere else. */

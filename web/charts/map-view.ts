@@ -23,11 +23,8 @@ export function mapView(
   result: StintResult,
   corner: CornerResult,
   lap: Lap,
-  width: number,
-  height: number,
-): MapView | null {
-  const line = outlineIn(result.track, width, height);
-  if (!line) return null;
+  { line, width, height }: { line: MapPoint[]; width: number; height: number },
+): MapView {
   const along = distanceScale(result.clock, lap, result.track.length_m, [0, result.track.length_m]);
   const stops = corner.stops
     .filter((stop) => stop.lap === lap.lap)
@@ -40,7 +37,7 @@ export function mapView(
 }
 
 /** Turned so that the circuit fills its box best: an outline that starts at a line has no north. */
-function outlineIn({ outline }: Track, width: number, height: number): MapPoint[] | null {
+export function outlineIn({ outline }: Track, width: number, height: number): MapPoint[] | null {
   if (!outline || outline.x_m.length < 2) return null;
   const room = { x: width - 2 * Math.max(SIDE_PX, width * 0.1), y: height - 2 * (SIDE_PX + 8) };
   const sketch = thinned(Array.from(outline.x_m, (x, i) => ({ x, y: outline.y_m[i] ?? 0 })));

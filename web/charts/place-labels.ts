@@ -46,12 +46,11 @@ export function keepApart<T extends { x: number; width: number }>(labels: T[], g
 
 /** The first box that lies clear of every line and every other box. */
 export function firstFree(candidates: Box[], lines: Point[][], boxes: Box[] = []): Box | null {
-  return (
-    candidates.find(
-      (box) => !boxes.some((other) => overlaps(box, other)) && !lines.some((line) => crosses(box, line)),
-    ) ?? null
-  );
+  return candidates.find((box) => isFree(box, lines, boxes)) ?? null;
 }
+
+export const isFree = (box: Box, lines: Point[][], boxes: Box[]): boolean =>
+  !boxes.some((other) => overlaps(box, other)) && !lines.some((line) => crosses(box, line));
 
 export function overlaps(a: Box, b: Box): boolean {
   return (

@@ -6,10 +6,25 @@ const inOrder = (_key: string, value: unknown): unknown =>
     ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
     : value;
 
+/** Texts of the parts of scenarios: a change makes new those parts only that it touches. */
+const texts = new WeakMap<object, string>();
+
+function textOf(part: unknown): string {
+  if (typeof part !== 'object' || part === null) return JSON.stringify(part);
+  const known = texts.get(part);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(part, inOrder);
+  texts.set(part, text);
+  return text;
+}
+
 /** Eight hexadecimal digits that tell two scenarios apart on paper (FNV-1a, 32 bit); not a proof of anything. */
 export function scenarioHash(scenario: Scenario): string {
   let hash = 0x811c9dc5;
-  for (const char of JSON.stringify(scenario, inOrder)) {
+  const parts = Object.entries(scenario).filter(([, part]) => part !== undefined);
+  const inTurn = parts.sort(([a], [b]) => (a < b ? -1 : 1));
+  const text = inTurn.map(([key, part]) => `${JSON.stringify(key)}:${textOf(part)}`).join(',');
+  for (const char of `{${text}}`) {
     hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193);
   }
   const digits = (hash >>> 0).toString(16).padStart(8, '0');

@@ -16,6 +16,7 @@ import { problemLine } from '../../engine/scenario/problem.ts';
 import { browserAlarm } from './alarm.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
 import { emptyHistory, noted, redone, settled, undone } from './history.ts';
+import { onSameTrack } from './same-track.ts';
 import { equalised } from './sides.ts';
 
 /** A finished run: the picture and the scenario it is the picture of. */
@@ -180,7 +181,7 @@ export class Session {
   #replied(reply: RunReply, { scenario }: RunRequest): void {
     this.#failure = '';
     if (reply.kind === 'result') {
-      this.#shown = { scenario, result: reply.result };
+      this.#shown = { scenario, result: onSameTrack(reply.result, this.#shown?.result) };
     } else if (reply.kind === 'problems') this.#problems = reply.problems;
     else this.#failure = this.#shown ? lostWords(reply.message) : NOT_STARTED;
   }

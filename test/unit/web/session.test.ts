@@ -37,6 +37,27 @@ describe('the session', () => {
     expect(session.scenario.blanking_pct.front).toBe(31);
   });
 
+  it('leaves the parts that a change does not touch the same objects, so that nothing is drawn of them', () => {
+    const before = session.scenario;
+    session.change({ 'blanking_pct.front': 31 }, 'front blanking');
+    expect(session.scenario).not.toBe(before);
+    expect(session.scenario.brakes).toBe(before.brakes);
+    expect(session.scenario.circuit).toBe(before.circuit);
+  });
+
+  it('keeps the track that is driven again, and takes another one', async () => {
+    const { track } = session.shown!.result;
+    const another = { ...track, length_m: track.length_m + 1 };
+    reply = ({ id }) => ({ id, kind: 'result', result: structuredClone(result), elapsed_ms: 1 });
+    session.change({ 'conditions.ambient_C': 30 }, 'ambient');
+    await tick();
+    expect(session.shown!.result.track).toBe(track);
+    reply = ({ id }) => ({ id, kind: 'result', result: { ...result, track: another }, elapsed_ms: 1 });
+    session.change({ 'conditions.ambient_C': 31 }, 'ambient');
+    await tick();
+    expect(session.shown!.result.track).toBe(another);
+  });
+
   it('refuses a bad value, says what was expected and changes nothing', () => {
     const before = session.scenario;
     expect(session.change({ 'blanking_pct.front': 120 }, 'front blanking')[0]?.expected).toBe('0 to 100');
