@@ -7,19 +7,20 @@ export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
 export type * from './report/by-hand/by-hand.ts';
 export type * from './report/by-hand/hand-line.ts';
+export type { Ask, Outcome } from './advise/search.ts';
 export type {
+  Answer,
   ByHandReply,
   CornerByHand,
   EngineDoor,
-  NotFound,
+  Failure,
+  Findings,
+  Question,
   ReaderDoor,
   RunReply,
   RunRequest,
-  SensitivityReply,
-  SpanReply,
-  SpanRequest,
-  SpreadReply,
-  SpreadRequest,
+  Sought,
+  Step,
   TraceBytes,
 } from './shell/protocol.ts';
 export type * from './circuit/understood.ts';

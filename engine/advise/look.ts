@@ -1,65 +1,58 @@
-/** Looks at one corner under different blankings, each run once, with a rest after every run. */
-import {
-  compile,
-  withBlanking,
-  type CompileOptions,
-  type CornerModel,
-  type StintModel,
-} from '../stint/compile.ts';
-import type { CornerResult } from '../stint/result.ts';
-import { clockOf, runCorner } from '../stint/run.ts';
+/** Looks at one corner under different blankings, each run once. */
+import { withChanges, type Changes } from '../scenario/changes.ts';
+import { cornersOf, type Corner } from '../stint/corners.ts';
+import { legsOf, type Leg } from '../stint/legs.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import type { Ask, Outcome, Steps } from './search.ts';
 import type { Spare } from './span.ts';
 
-/** A search under way: gives control back after every run, so that whoever drives it may stop in between. */
-export type Search<T> = Generator<void, T>;
-
-/** Drives a search to its end without a rest. */
-export function finished<T>(search: Search<T>): T {
-  for (;;) {
-    const step = search.next();
-    if (step.done) return step.value;
-  }
-}
-
-/** The summary of a corner at a blanking [percent]. */
-export type Look = (blanking_pct: number) => Search<CornerResult>;
+/** What comes of a corner at a blanking [percent]. */
+export type Look = (blanking_pct: number) => Steps<Outcome>;
 
 /** A corner, the way to look at it, and the first lap on which a phase has blanked its mouth anew; null where none does. */
 export interface Sight {
-  corner: CornerModel;
+  corner: Corner;
   look: Look;
   changesOn: number | null;
 }
 
-export function looksAt(scenario: Scenario, options: CompileOptions): Sight[] {
-  const model = compile(scenario, options);
-  return model.corners.map((corner) => ({
+/** Every corner of a scenario, or of what it is with checked changes. */
+export function looksAt(scenario: Scenario, changes: Changes = {}): Sight[] {
+  const changed = withChanges(scenario, changes);
+  const legs = legsOf(changed);
+  const through = legs.map((leg) => leg.scenario);
+  return cornersOf(changed, through).map((corner) => ({
     corner,
-    look: lookAt(model, corner),
-    changesOn: lapOfChange(model, corner),
+    look: lookAt(corner, changes),
+    changesOn: lapOfChange(changed, legs, corner),
   }));
 }
 
-function lapOfChange({ scenario, passages }: StintModel, { corner }: CornerModel): number | null {
-  const sides = corner.side === 'both' ? ['left', 'right'] : [corner.side];
-  const axle = `blanking_pct.${corner.axle}`;
-  const keys = [axle, ...sides.map((side) => `${axle}_${side}`)];
-  const phase = scenario.stint.phases.findIndex(({ set = {} }) => keys.some((key) => key in set));
-  const next = phase < 0 ? undefined : passages.find(({ leg, kind }) => leg >= phase && kind !== 'stand');
-  return next && next.kind !== 'stand' ? next.lap : null;
+function lapOfChange({ stint }: Scenario, legs: readonly Leg[], { axle, side }: Corner): number | null {
+  const sides = side === 'both' ? ['left', 'right'] : [side];
+  const ofAxle = `blanking_pct.${axle}`;
+  const keys = [ofAxle, ...sides.map((each) => `${ofAxle}_${each}`)];
+  const phase = stint.phases.findIndex(({ set = {} }) => keys.some((key) => key in set));
+  if (phase < 0) return null;
+  const lapsOf = (leg: Leg): number => (leg.kind === 'stand' ? 0 : leg.laps);
+  const isDrivenAfter = legs.some((leg, i) => i >= phase && lapsOf(leg) > 0);
+  return isDrivenAfter ? 1 + legs.slice(0, phase).reduce((sum, leg) => sum + lapsOf(leg), 0) : null;
 }
 
-function lookAt(model: StintModel, corner: CornerModel): Look {
-  const clock = clockOf(model);
-  const seen = new Map<number, CornerResult>();
+function lookAt({ axle, side }: Corner, changes: Changes): Look {
+  const asked = new Map<number, Ask>();
+  const seen = new Map<number, Outcome>();
   return function* (blanking_pct) {
     const known = seen.get(blanking_pct);
     if (known) return known;
-    const result = runCorner(model, withBlanking(model, corner, blanking_pct), clock, 'summary');
-    seen.set(blanking_pct, result);
-    yield;
-    return result;
+    // the same ask while it is under way: two that wait for it are told together
+    const ask = asked.get(blanking_pct) ?? { changes, axle, side, blanking_pct };
+    asked.set(blanking_pct, ask);
+    const answers = yield [ask];
+    const outcome = answers[0]?.[0];
+    if (!outcome) throw new Error(`no corner: ${axle} ${side}`);
+    seen.set(blanking_pct, outcome);
+    return outcome;
   };
 }
 
@@ -75,8 +68,8 @@ export const MOST_PROPOSED_PCT = 85;
 export function* bestBlanking(
   look: Look,
   [low, high]: readonly [number, number] = [0, MOST_PROPOSED_PCT],
-): Search<number> {
-  function* isHotter(blanking_pct: number): Search<boolean> {
+): Steps<number> {
+  function* isHotter(blanking_pct: number): Steps<boolean> {
     const { verdict } = yield* look(blanking_pct);
     return verdict.hotMargin_K < verdict.coldMargin_K;
   }

@@ -5,10 +5,10 @@
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import { judge, windowOf } from '../stint/judge.ts';
-import type { CornerResult, Verdict, WindowLimits } from '../stint/result.ts';
-
-import { bestBlanking, looksAt, MOST_PROPOSED_PCT, smallerMargin_K, type Look, type Search } from './look.ts';
+import type { Verdict, WindowLimits } from '../stint/result.ts';
+import { bestBlanking, looksAt, MOST_PROPOSED_PCT, smallerMargin_K, type Look, type Sight } from './look.ts';
 import { remedies } from './remedies.ts';
+import { together, type Outcome, type Search, type Steps } from './search.ts';
 import type { NoSpan, Reach, SafeSpan, Spare, SpanBound } from './span.ts';
 
 /** Width of the bracket that is left around an end of the span, in points of blanking. */
@@ -16,24 +16,25 @@ const END_POINTS = 0.1;
 /** A panel is proposed if it keeps this share of the best margin. Ours: a crew fits what it has cut [-] */
 const PANEL_KEEPS = 0.5;
 
-/** The safe span of every corner of a scenario, in the order of its result. */
-export function* safeSpans(scenario: Scenario, options: CompileOptions = {}): Search<SafeSpan[]> {
-  const spans: SafeSpan[] = [];
-  for (const { corner, look, changesOn } of looksAt(scenario, options)) {
-    const { axle, side, brake } = corner.corner;
-    const found = yield* reachOf(brake, look);
-    const { none, best } = found;
-    const first = none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake)) : null;
-    const before = first?.span_pct && changesOn !== null ? { ...first, lap: changesOn } : null;
-    if (none && best && !before) none.remedies = yield* remedies(scenario, options, { axle, side, best });
-    const isIdle = best !== null && changesOn !== null && !(yield* decides(look, changesOn));
-    spans.push({ axle, side, ...found, changesOn, isIdle, before });
-  }
-  return spans;
+/** The safe span of every corner of a scenario, in the order of its result; corners are searched side by side. */
+export const safeSpans = (scenario: Scenario, options: CompileOptions = {}): Search<SafeSpan[]> => ({
+  ground: { scenario, ...options },
+  steps: together(looksAt(scenario).map((sight) => spanOf(scenario, sight))),
+});
+
+function* spanOf(scenario: Scenario, { corner, look, changesOn }: Sight): Steps<SafeSpan> {
+  const { axle, side, brake } = corner;
+  const found = yield* reachOf(brake, look);
+  const { none, best } = found;
+  const first = none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake)) : null;
+  const before = first?.span_pct && changesOn !== null ? { ...first, lap: changesOn } : null;
+  if (none && best && !before) none.remedies = yield* remedies(scenario, { axle, side, best });
+  const isIdle = best !== null && changesOn !== null && !(yield* decides(look, changesOn));
+  return { axle, side, ...found, changesOn, isIdle, before };
 }
 
 /** Whether any lap counts before the blanking is changed. */
-function* decides(look: Look, changesOn: number): Search<boolean> {
+function* decides(look: Look, changesOn: number): Steps<boolean> {
   return (yield* look(0)).laps.some((lap) => lap.in !== null && lap.lap < changesOn);
 }
 
@@ -55,13 +56,15 @@ const nothing: Reach = {
   reason: '',
 };
 
-function* reachOf({ duct, ...brake }: Brake, look: Look): Search<Reach> {
+function* reachOf({ duct, ...brake }: Brake, look: Look): Steps<Reach> {
   if (!duct) return { ...nothing, reason: 'there is no duct to blank' };
   const { verdict } = yield* look(0);
   if (verdict.status === 'not judged') return { ...nothing, reason: verdict.reason ?? 'nothing is judged' };
   const window = windowOf({ duct, ...brake });
-  const cool = yield* endOf(look, isTooHot, { good: 0, bad: 100 });
-  const warm = yield* endOf(look, isTooCold, { good: 100, bad: 0 });
+  const [cool, warm] = (yield* together([
+    endOf(look, isTooHot, { good: 0, bad: 100 }),
+    endOf(look, isTooCold, { good: 100, bad: 0 }),
+  ])) as [End, End];
   if (warm.last === null || cool.last === null || warm.last > cool.last) {
     const best = yield* spareAt(look, yield* bestBlanking(look), duct.panels_pct);
     const { verdict } = yield* look(best.blanking_pct);
@@ -97,7 +100,7 @@ function* endOf(
   look: Look,
   isOut: (verdict: Verdict) => boolean,
   { good, bad }: { good: number; bad: number },
-): Search<End> {
+): Steps<End> {
   if (isOut((yield* look(good)).verdict)) return { last: null, beyond: good };
   if (!isOut((yield* look(bad)).verdict)) return { last: bad, beyond: null };
   let [last, beyond] = [good, bad];
@@ -134,7 +137,7 @@ function noSpan(
 }
 
 /** The first counted lap that is too hot, and by which limit. */
-function hotBound({ laps }: CornerResult, window: WindowLimits): SpanBound | null {
+function hotBound({ laps }: Outcome, window: WindowLimits): SpanBound | null {
   const lap = laps.find((each) => each.in !== null && each.tooHot);
   if (!lap) return null;
   const limit = lap.bulkMax_K > window.bulk_K ? 'bulk' : 'face peak';
@@ -142,7 +145,7 @@ function hotBound({ laps }: CornerResult, window: WindowLimits): SpanBound | nul
 }
 
 /** The first counted lap that is too cold, and by which limit. */
-function coldBound({ laps, window }: CornerResult): SpanBound | null {
+function coldBound({ laps, window }: Outcome): SpanBound | null {
   const lap = laps.find((each) => each.in !== null && each.tooCold);
   if (!lap) return null;
   const isOnMean = window.run_K !== null && lap.bulkMean_K < window.run_K;
@@ -151,7 +154,7 @@ function coldBound({ laps, window }: CornerResult): SpanBound | null {
     : { limit: 'bite', lap: lap.lap, place: lap.coldestStopPlace ?? '' };
 }
 
-function* spareAt(look: Look, blanking_pct: number, panels_pct: readonly number[]): Search<Spare> {
+function* spareAt(look: Look, blanking_pct: number, panels_pct: readonly number[]): Steps<Spare> {
   const { hotMargin_K, coldMargin_K } = (yield* look(blanking_pct)).verdict;
   const panel = panels_pct.indexOf(blanking_pct);
   return { blanking_pct, panel: panel < 0 ? null : panel, hotMargin_K, coldMargin_K };
@@ -161,11 +164,10 @@ function* spareAt(look: Look, blanking_pct: number, panels_pct: readonly number[
 function* proposed(
   look: Look,
   { span: [low, high], best, panels }: { span: [number, number]; best: Spare; panels: readonly number[] },
-): Search<Spare> {
-  let found: Spare | null = null;
-  for (const share of panels.filter((pct) => low <= pct && pct <= high)) {
-    const spare = yield* spareAt(look, share, panels);
-    if (!found || smallerMargin_K(spare) > smallerMargin_K(found)) found = spare;
-  }
-  return found && smallerMargin_K(found) >= PANEL_KEEPS * smallerMargin_K(best) ? found : best;
+): Steps<Spare> {
+  const inside = panels.filter((pct) => low <= pct && pct <= high);
+  const spares = yield* together(inside.map((pct) => spareAt(look, pct, panels)));
+  const most = Math.max(...spares.map(smallerMargin_K));
+  const found = spares.find((spare) => smallerMargin_K(spare) === most);
+  return found && most >= PANEL_KEEPS * smallerMargin_K(best) ? found : best;
 }

@@ -1,27 +1,27 @@
 /** The spread of the answer: the stint run with every unknown drawn at once, many times. */
 import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
-import type { CornerResult, Verdict } from '../stint/result.ts';
+import type { Verdict } from '../stint/result.ts';
 import type { CornerSpread, LapSpread, Sample, Spread } from './doubt.ts';
 import { latinHypercube, quantileTriangular } from './latin-hypercube.ts';
-import type { Search } from './look.ts';
+import { cornerAt } from './corner-at.ts';
 import { quantilesOf } from './quantiles.ts';
-import { cornerAt, summariesIf } from './summaries.ts';
+import type { Ask, Outcome, Search, Steps } from './search.ts';
 import { unknownsOf } from './unknowns.ts';
 
-/** Rests after every corner of every draw. The draws are the same for the same seed and the same number of unknowns. */
-export function* spread(
-  scenario: Scenario,
-  { draws, seed }: Sample,
-  options: CompileOptions = {},
-): Search<Spread> {
+/** All draws may run at once. They are the same for the same seed and the same number of unknowns. */
+export const spread = (scenario: Scenario, sample: Sample, options: CompileOptions = {}): Search<Spread> => ({
+  ground: { scenario, ...options },
+  steps: drawing(scenario, sample),
+});
+
+function* drawing(scenario: Scenario, { draws, seed }: Sample): Steps<Spread> {
   const unknowns = unknownsOf(scenario);
-  const likely = yield* summariesIf(scenario, [], options);
-  const drawn: CornerResult[][] = [];
-  for (const shares of latinHypercube(draws, unknowns.length, seed)) {
-    const values = unknowns.map((unknown, i) => [unknown, quantileTriangular(shares[i]!, unknown)] as const);
-    drawn.push(yield* summariesIf(scenario, values, options));
-  }
+  const asks = latinHypercube(draws, unknowns.length, seed).map((shares): Ask => {
+    const values = unknowns.map((unknown, i) => [unknown.key, quantileTriangular(shares[i]!, unknown)]);
+    return { values: Object.fromEntries(values) as Record<string, number> };
+  });
+  const [likely = [], ...drawn] = yield [{}, ...asks];
   const corners = likely.map((corner) =>
     cornerSpread(
       corner,
@@ -31,7 +31,7 @@ export function* spread(
   return { draws, seed, unknowns: unknowns.length, corners };
 }
 
-function cornerSpread({ axle, side, laps }: CornerResult, drawn: CornerResult[]): CornerSpread {
+function cornerSpread({ axle, side, laps }: Outcome, drawn: Outcome[]): CornerSpread {
   const count = { in: 0, hot: 0, cold: 0, both: 0, notJudged: 0 };
   for (const { verdict } of drawn) count[countOf(verdict)] += 1;
   return {
@@ -47,7 +47,7 @@ function cornerSpread({ axle, side, laps }: CornerResult, drawn: CornerResult[])
 const countOf = ({ status }: Verdict): keyof CornerSpread['count'] =>
   status === 'not judged' ? 'notJudged' : status;
 
-function lapSpread(lap: number, drawn: CornerResult[], i: number): LapSpread {
+function lapSpread(lap: number, drawn: Outcome[], i: number): LapSpread {
   const laps = drawn.map((corner) => corner.laps[i]!);
   const cold = laps.flatMap(({ coldestStop_K }) => coldestStop_K ?? []);
   return {

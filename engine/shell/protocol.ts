@@ -1,5 +1,6 @@
 /** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
+import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { ByHand } from '../report/by-hand/by-hand.ts';
@@ -20,18 +21,32 @@ export type RunReply =
   | { id: number; kind: 'problems'; problems: Problem[] }
   | { id: number; kind: 'failure'; message: string };
 
-export type SpanRequest = Pick<RunRequest, 'scenario' | 'driven'>;
+/** What can be searched for, and what is then found. */
+export interface Findings {
+  spans: SafeSpan[];
+  spread: Spread;
+  sensitivity: CornerSensitivity[];
+}
 
-/** A search that found nothing: it made room for a later one or was left, or something broke. */
-export type NotFound = { kind: 'left' } | { kind: 'failure'; message: string };
+export type Sought = keyof Findings;
 
-export type SpanReply = { kind: 'spans'; spans: SafeSpan[] } | NotFound;
+export interface Question<What extends Sought = Sought> extends Pick<RunRequest, 'scenario' | 'driven'> {
+  sought: What;
+  /** Of the draws, where those are asked for. */
+  sample: What extends 'spread' ? Sample : null;
+}
 
-export type SpreadRequest = SpanRequest & Sample;
+export interface Failure {
+  kind: 'failure';
+  message: string;
+}
 
-export type SpreadReply = { kind: 'spread'; spread: Spread } | NotFound;
+/** A search asks for runs, which whoever drives it brings, or it is at its end. */
+export type Step =
+  { kind: 'asks'; asks: readonly Ask[] } | { kind: 'found'; found: Findings[Sought] } | Failure;
 
-export type SensitivityReply = { kind: 'sensitivity'; corners: CornerSensitivity[] } | NotFound;
+/** What came of one run, corner by corner; "left" where its search was forgotten meanwhile. */
+export type Answer = { kind: 'outcomes'; outcomes: Outcome[] } | { kind: 'left' } | Failure;
 
 /** The main numbers of a corner followed by hand, and where its run used the laws. */
 export interface CornerByHand extends Pick<CornerResult, 'axle' | 'side' | 'ranges'> {
@@ -39,7 +54,7 @@ export interface CornerByHand extends Pick<CornerResult, 'axle' | 'side' | 'rang
 }
 
 /** With how many values of the scenario are judgement, of which the draws are made. */
-export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[]; judged: number } | NotFound;
+export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[]; judged: number } | Failure;
 
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {
@@ -49,16 +64,16 @@ export interface TraceBytes {
 
 export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
-  /** Searches the safe span of every corner, resting after each run so that another message can come in between. */
-  findSpans(request: SpanRequest): Promise<SpanReply>;
-  /** Draws all that is doubted and runs every draw; rests as the search for spans does, and makes room like it. */
-  findSpread(request: SpreadRequest): Promise<SpreadReply>;
-  /** Moves each doubted value alone; rests and makes room likewise. */
-  findSensitivity(request: SpanRequest): Promise<SensitivityReply>;
   /** Runs the stint once more and follows the main numbers of every corner by hand. */
-  followByHand(request: SpanRequest): Promise<ByHandReply>;
-  /** Ends the search under way, whichever it is, at its next rest. */
-  leaveSearch(): void;
+  followByHand(request: Pick<RunRequest, 'scenario' | 'driven'>): Promise<ByHandReply>;
+  /** What a search of this number is about: told to a worker before anything else of it. */
+  learn(search: number, question: Question): Promise<void>;
+  /** Begins a search, or goes on with what came of the runs it asked for; always in the worker that began it. */
+  advance(search: number, outcomes: readonly Outcome[][]): Promise<Step>;
+  /** One of its runs, in any worker that has learnt of it. Rests after every corner. */
+  answer(search: number, ask: Ask): Promise<Answer>;
+  /** The search is over or not wanted any more: what is under way ends at its next rest. */
+  forget(search: number): Promise<void>;
 }
 
 /** The door of the worker that reads files. */

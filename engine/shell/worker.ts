@@ -1,77 +1,26 @@
 /** The browser's door: runs stints in a worker, off the page's thread. */
 import { expose, transfer } from 'comlink';
-import type { Search } from '../advise/look.ts';
-import { safeSpans } from '../advise/safe-span.ts';
-import { sensitivity } from '../advise/sensitivity.ts';
-import { spread } from '../advise/spread.ts';
 import { unknownsOf } from '../advise/unknowns.ts';
 import { checkScenario } from '../scenario/parse.ts';
 import { problemLine } from '../scenario/problem.ts';
-import type { Scenario } from '../scenario/schema.ts';
-import { compile, type CompileOptions } from '../stint/compile.ts';
+import { compile } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
-import type {
-  ByHandReply,
-  EngineDoor,
-  NotFound,
-  RunReply,
-  RunRequest,
-  SensitivityReply,
-  SpanReply,
-  SpanRequest,
-  SpreadReply,
-} from './protocol.ts';
+import type { ByHandReply, EngineDoor, RunReply, RunRequest } from './protocol.ts';
+
+/** Loaded by the first search: the picture does without. Whoever asks first is served first. */
+const load = async () => new (await import('./searches.ts')).Searches();
+let loading: ReturnType<typeof load> | null = null;
+const searches = () => (loading ??= load());
 
 const door: EngineDoor = {
   run: (request) => Promise.resolve(reply(request)),
-  findSpans: (request) => searched(request, safeSpans, (spans): SpanReply => ({ kind: 'spans', spans })),
-  findSpread: ({ draws, seed, ...request }) =>
-    searched(
-      request,
-      (scenario, options) => spread(scenario, { draws, seed }, options),
-      (found): SpreadReply => ({ kind: 'spread', spread: found }),
-    ),
-  findSensitivity: (request) =>
-    searched(request, sensitivity, (corners): SensitivityReply => ({ kind: 'sensitivity', corners })),
   followByHand: handReply,
-  leaveSearch: () => void (latestSearch += 1),
+  learn: async (search, question) => (await searches()).learn(search, question),
+  advance: async (search, outcomes) => (await searches()).advance(search, outcomes),
+  answer: async (search, ask) => (await searches()).answer(search, ask),
+  forget: async (search) => (await searches()).forget(search),
 };
-
-let latestSearch = 0;
-
-/** Drives a search to its end, unless another is begun or it is left in one of its rests. */
-async function searched<Found, Reply>(
-  { scenario, driven }: SpanRequest,
-  begin: (scenario: Scenario, options: CompileOptions) => Search<Found>,
-  replyOf: (found: Found) => Reply,
-): Promise<Reply | NotFound> {
-  const mine = ++latestSearch;
-  const checked = checkScenario(scenario);
-  if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
-  try {
-    const search = begin(checked.scenario, { driven });
-    for (let step = search.next(); ; step = search.next()) {
-      if (step.done) return replyOf(step.value);
-      await breath();
-      if (mine !== latestSearch) return { kind: 'left' };
-    }
-  } catch (error) {
-    return { kind: 'failure', message: error instanceof Error ? error.message : String(error) };
-  }
-}
-
-/** Lets the messages that wait be heard. A timer would add milliseconds to every run. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(null);
-  });
-}
 
 function reply({ id, scenario, driven }: RunRequest): RunReply {
   const start_ms = performance.now();
@@ -87,7 +36,10 @@ function reply({ id, scenario, driven }: RunRequest): RunReply {
 }
 
 /** Loaded when it is asked for: few who open the page go there. */
-async function handReply({ scenario, driven }: SpanRequest): Promise<ByHandReply> {
+async function handReply({
+  scenario,
+  driven,
+}: Pick<RunRequest, 'scenario' | 'driven'>): Promise<ByHandReply> {
   const checked = checkScenario(scenario);
   if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
   try {

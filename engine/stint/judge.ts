@@ -43,14 +43,31 @@ export function isTooCold(lap: LapFacts, window: WindowLimits, coldStarts: ColdS
   return coldStarts.length > 1 || !excused;
 }
 
+/** What the verdict reads of a lap. */
+export type JudgedLap = Pick<
+  LapSummary,
+  | 'lap'
+  | 'kind'
+  | 'in'
+  | 'tooHot'
+  | 'tooCold'
+  | 'hardStops'
+  | 'faceMax_K'
+  | 'facePeakPlace'
+  | 'bulkMax_K'
+  | 'bulkMean_K'
+  | 'coldestStop_K'
+  | 'coldestStopPlace'
+>;
+
 /** The laps that count; all where none does. */
-export function countedOf(laps: LapSummary[]): LapSummary[] {
+export function countedOf<Lap extends Pick<LapSummary, 'in'>>(laps: Lap[]): Lap[] {
   const counted = laps.filter((lap) => lap.in !== null);
   return counted.length > 0 ? counted : laps;
 }
 
 /** The verdict over the counted laps: in or out, which way first, and the margins. */
-export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: number): Verdict {
+export function judge(laps: JudgedLap[], window: WindowLimits, fromPushLap: number): Verdict {
   const counted = laps.filter((lap) => lap.in !== null);
   const judged = countedOf(laps);
   const hot = extreme(judged, (lap) => [
@@ -91,14 +108,14 @@ export function judge(laps: LapSummary[], window: WindowLimits, fromPushLap: num
   };
 }
 
-function reasonNotJudged(laps: LapSummary[], counted: LapSummary[], from_lap: number): string | null {
+function reasonNotJudged(laps: JudgedLap[], counted: JudgedLap[], from_lap: number): string | null {
   if (counted.length > 0) return null;
   const pushed = laps.filter((lap) => lap.kind === 'push').length;
   return `no lap counts: ${pushed} push ${pushed === 1 ? 'lap' : 'laps'}, judged from push lap ${from_lap}`;
 }
 
 /** Without a hard stop nothing says whether the disc is warm enough: that is no disc inside its window. */
-function reasonHalfJudged(counted: LapSummary[]): string | null {
+function reasonHalfJudged(counted: JudgedLap[]): string | null {
   return counted.some((lap) => lap.hardStops > 0) ? null : 'no counted lap has a hard stop';
 }
 
@@ -109,7 +126,7 @@ interface Margin {
 }
 
 /** The smallest margin over all laps, and where. */
-function extreme(laps: LapSummary[], of: (lap: LapSummary) => Margin[]): Margin & { lap: number } {
+function extreme(laps: JudgedLap[], of: (lap: JudgedLap) => Margin[]): Margin & { lap: number } {
   const all = laps.flatMap((lap) => of(lap).map((margin) => ({ ...margin, lap: lap.lap })));
   const none = { limit: 'face peak' as Limit, margin: Infinity, place: '', lap: 0 };
   return all.reduce((small, next) => (next.margin < small.margin ? next : small), all[0] ?? none);

@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { finished } from '../../engine/advise/look.ts';
+import { finished } from '../../engine/advise/finished.ts';
 import { spread } from '../../engine/advise/spread.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
 import { expect, test } from './fixtures.ts';

@@ -1,4 +1,4 @@
-import { finished } from '../../engine/advise/look.ts';
+import { finished } from '../../engine/advise/finished.ts';
 import { safeSpans } from '../../engine/advise/safe-span.ts';
 import type { SafeSpan } from '../../engine/advise/span.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';

@@ -20,6 +20,10 @@ export const DOUBT_LETTERS = 133;
 
 type Place = Pick<CornerResult, 'axle' | 'side'>;
 
+/** How far the runs are, after the sentence that says they are under way: " 40 of 100 runs done." */
+export const drawnWords = (drawn: { done: number; of: number } | null): string =>
+  drawn ? ` ${drawn.done} of${NBSP}${drawn.of} runs done.` : '';
+
 /** Of these corners, the one that leads first: "With 61 unsure values varied, 64 of 100 runs keep the front discs in (36 too hot), 90 the rear." */
 export function doubtSentence(
   corners: readonly CornerResult[],

@@ -1,109 +1,94 @@
 /**
  * Keeps what follows from the scenario under the hand beyond its picture: first its safe spans, then how sure all that is.
- * Found in a worker of its own once the hand rests, left at once when it moves.
+ * Looked for in workers of their own once the hand rests, and left at once when it moves to another question.
  */
 import { untrack } from 'svelte';
 import type {
   CornerSensitivity,
-  NotFound,
+  Findings,
+  Question,
   SafeSpan,
+  Sample,
   Scenario,
-  SensitivityReply,
-  SpanReply,
-  SpanRequest,
+  Sought,
   Spread,
-  SpreadReply,
-  SpreadRequest,
 } from '../../engine/index.ts';
 import type { Alarm } from './engine-client.ts';
+import type { Finder, Watch } from './finder.ts';
 import { Kept } from './kept.svelte.ts';
 import { isSameBut, isSameGround } from './span-ground.ts';
 
-export interface AdviceDoor {
-  findSpans(request: SpanRequest): Promise<SpanReply>;
-  findSpread(request: SpreadRequest): Promise<SpreadReply>;
-  findSensitivity(request: SpanRequest): Promise<SensitivityReply>;
-  /** Ends a search at its next rest; its reply is "left". */
-  leaveSearch(): void;
-  close(): void;
-}
-
 /** The hand rests when nothing has changed for this long [ms] */
 const REST_MS = 300;
-/** A search that takes longer has lost its worker [ms] */
-const PATIENCE_MS = 60_000;
-/** How often a search is begun again on a fresh worker before it is given up. */
-const LIVES = 2;
+/** How often it is told at most how far a search is [ms] */
+const TELL_MS = 500;
 /** Draws behind the sentence, and where they start: the same scenario always gives the same count. */
-const SAMPLE = { draws: 100, seed: 1 };
+const SAMPLE: Sample = { draws: 100, seed: 1 };
+
+/** Whether what was found for one scenario holds for the other. */
+type IsSame = (a: Scenario, b: Scenario) => boolean;
 
 /** One search: what it looks for, how it asks, and what is said where it fails. */
 interface Search {
+  isSame: IsSame;
   isKnown(scenario: Scenario): boolean;
   /** What is to be done with the answer, if it is still wanted then. */
-  ask(door: AdviceDoor, scenario: Scenario): Promise<() => void>;
+  ask(finder: Finder, scenario: Scenario, watch: Watch): Promise<() => void>;
   fail(why: string): void;
 }
 
-function search<Reply extends { kind: string }, T>(
-  kept: Kept<T>,
+function search<What extends Sought>(
+  kept: Kept<Findings[What]>,
   missing: string,
-  ask: (door: AdviceDoor, scenario: Scenario) => Promise<Reply | NotFound>,
-  valueOf: (reply: Exclude<Reply, NotFound>) => T,
+  { isSame, ...sought }: Omit<Question<What>, 'scenario' | 'driven'> & { isSame: IsSame },
 ): Search {
   const fail = (why: string): void => kept.fail(why && `${missing}: ${why}.`);
   return {
+    isSame,
     isKnown: (scenario) => kept.of(scenario) !== null,
     fail,
-    async ask(door, scenario) {
-      const reply = await ask(door, scenario);
-      if (isNotFound(reply)) return () => reply.kind === 'failure' && fail(reply.message);
-      return () => kept.keep(scenario, valueOf(reply as Exclude<Reply, NotFound>));
+    async ask(finder, scenario, watch) {
+      const reply = await finder.find<What>({ ...sought, scenario, driven: null }, watch);
+      if (reply.kind === 'found') return () => kept.keep(scenario, reply.found);
+      return () => reply.kind === 'failure' && fail(reply.message);
     },
   };
 }
 
-const isNotFound = (reply: { kind: string }): reply is NotFound =>
-  reply.kind === 'left' || reply.kind === 'failure';
+const isSameDoubt = isSameBut('name', 'purpose');
 
 export class Adviser {
   /** A span does not depend on the blanking itself, so it stays while that is dragged. */
-  #spans = new Kept<readonly SafeSpan[]>(isSameGround);
-  #spread = new Kept<Spread>(isSameBut('name', 'purpose'));
-  #sensitivity = new Kept<readonly CornerSensitivity[]>(isSameBut('name', 'purpose'));
+  #spans = new Kept<SafeSpan[]>(isSameGround);
+  #spread = new Kept<Spread>(isSameDoubt);
+  #sensitivity = new Kept<CornerSensitivity[]>(isSameDoubt);
+  #spreading = search(this.#spread, 'Its doubt could not be computed', {
+    sought: 'spread',
+    sample: SAMPLE,
+    isSame: isSameDoubt,
+  });
   #searches: readonly Search[] = [
-    search(
-      this.#spans,
-      'No safe span',
-      (door, scenario): Promise<SpanReply> => door.findSpans({ scenario, driven: null }),
-      ({ spans }) => spans,
-    ),
-    search(
-      this.#spread,
-      'Its doubt could not be computed',
-      (door, scenario): Promise<SpreadReply> => door.findSpread({ scenario, driven: null, ...SAMPLE }),
-      ({ spread }) => spread,
-    ),
-    search(
-      this.#sensitivity,
-      'What to measure first is not known',
-      (door, scenario): Promise<SensitivityReply> => door.findSensitivity({ scenario, driven: null }),
-      ({ corners }) => corners,
-    ),
+    search(this.#spans, 'No safe span', { sought: 'spans', sample: null, isSame: isSameGround }),
+    this.#spreading,
+    search(this.#sensitivity, 'What to measure first is not known', {
+      sought: 'sensitivity',
+      sample: null,
+      isSame: isSameDoubt,
+    }),
   ];
-  #open: () => AdviceDoor;
+  #finder: Finder;
   #alarm: Alarm;
-  #door: AdviceDoor | null = null;
   #wanted: Scenario | null = null;
+  #isResting = false;
   #cancelRest: () => void = () => undefined;
-  #cancelPatience: () => void = () => undefined;
-  #deaths = 0;
-  #round = 0;
-  /** The search under way. */
-  #current: Search | null = null;
+  #cancelTelling: (() => void) | null = null;
+  #done = 0;
+  /** The search under way, and the scenario it was begun for. */
+  #current: { search: Search; scenario: Scenario; end: AbortController } | null = null;
+  #told = $state(0);
 
-  constructor(open: () => AdviceDoor, alarm: Alarm) {
-    this.#open = open;
+  constructor(finder: Finder, alarm: Alarm) {
+    this.#finder = finder;
     this.#alarm = alarm;
   }
 
@@ -121,32 +106,56 @@ export class Adviser {
   foundSensitivity(scenario: Scenario): readonly CornerSensitivity[] | string | null {
     return this.#sensitivity.found(scenario);
   }
+  /** How many draws of how many are done, once they have been under way for a while; else null. */
+  get drawn(): { done: number; of: number } | null {
+    return this.#told > 0 ? { done: this.#told, of: SAMPLE.draws } : null;
+  }
 
-  /** The scenario is now this one, and the page is busy with it or not. Any search under way makes room. */
+  /**
+   * The scenario is now this one, and the page is busy with it or not. A search that is about another scenario makes room; one
+   * that is still wanted goes on in one worker until the hand rests.
+   */
   follow(scenario: Scenario, isBusy: boolean): void {
     // what is found must not call this again
     untrack(() => {
-      this.#stop();
+      const { search, scenario: asked } = this.#current ?? {};
+      if (!search || !asked || !search.isSame(asked, scenario)) this.#leave();
+      this.#cancelRest();
+      this.#isResting = false;
+      this.#finder.limit(1);
       this.#wanted = scenario;
-      this.#deaths = 0;
       for (const each of this.#searches) each.fail('');
-      if (!isBusy && this.#next()) this.#cancelRest = this.#alarm(REST_MS, () => this.#begin(this.#next()));
+      this.#cancelRest = isBusy ? () => undefined : this.#alarm(REST_MS, () => this.#rest());
     });
   }
 
   close(): void {
-    this.#stop();
-    this.#door?.close();
-    this.#door = null;
+    this.#leave();
+    this.#cancelRest();
+    this.#finder.close();
   }
 
-  #stop(): void {
-    this.#cancelRest();
-    this.#cancelPatience();
-    this.#cancelRest = this.#cancelPatience = () => undefined;
-    this.#round += 1;
-    if (this.#current) this.#door?.leaveSearch();
+  #rest(): void {
+    this.#isResting = true;
+    this.#finder.limit();
+    if (!this.#current) this.#begin(this.#next());
+  }
+
+  #leave(): void {
+    this.#current?.end.abort();
     this.#current = null;
+    this.#cancelTelling?.();
+    this.#cancelTelling = null;
+    this.#told = 0;
+  }
+
+  /** One run of them is the likely one. */
+  #drew(runs: number): void {
+    this.#done = runs - 1;
+    this.#cancelTelling ??= this.#alarm(TELL_MS, () => {
+      this.#cancelTelling = null;
+      this.#told = this.#done;
+    });
   }
 
   /** The first search, or the first after another, whose answer is not there yet. */
@@ -156,41 +165,20 @@ export class Adviser {
     return (scenario && rest.find((each) => !each.isKnown(scenario))) ?? null;
   }
 
-  #begin(next: Search | null): void {
+  #begin(search: Search | null): void {
     const scenario = this.#wanted;
-    this.#current = next;
-    if (!scenario || !next) return;
-    const mine = this.#round;
-    const door = (this.#door ??= this.#open());
-    const cancelPatience = this.#alarm(PATIENCE_MS, () => this.#died(door, 'it gave no answer'));
-    this.#cancelPatience = cancelPatience;
-    next.ask(door, scenario).then(
-      (take) => {
-        cancelPatience();
-        if (mine !== this.#round) return;
-        take();
-        this.#begin(this.#next(next));
-      },
-      (cause: unknown) => {
-        cancelPatience();
-        this.#died(door, cause instanceof Error ? cause.message : String(cause));
-      },
-    );
-  }
-
-  /** Whatever round the worker was asked in: with it goes the search that is under way now. */
-  #died(door: AdviceDoor, cause: string): void {
-    if (door !== this.#door) return;
-    door.close();
-    this.#door = null;
-    const lost = this.#current;
-    if (!lost) return;
-    this.#round += 1;
-    this.#deaths += 1;
-    this.#current = null;
-    if (this.#deaths <= LIVES) return this.#begin(lost);
-    // what kills a worker thrice would kill the next
-    for (const each of this.#searches.slice(this.#searches.indexOf(lost)))
-      each.fail(`its worker stopped, ${cause}`);
+    if (!scenario || !search) return;
+    const current = { search, scenario, end: new AbortController() };
+    this.#current = current;
+    const progress = (done: number): void => {
+      if (search === this.#spreading && current === this.#current) this.#drew(done);
+    };
+    void search.ask(this.#finder, scenario, { signal: current.end.signal, progress }).then((take) => {
+      if (current !== this.#current) return;
+      this.#leave();
+      take();
+      // what could not be found is not looked for again before something changes
+      if (this.#isResting) this.#begin(this.#next(search));
+    });
   }
 }

@@ -1,31 +1,54 @@
 /** The doors to the engine in workers of their own. A worker that breaks rejects all that was asked of it. */
 import { proxy, wrap } from 'comlink';
-import type { ByHandReply, EngineDoor, ReaderDoor, SpanRequest } from '../../engine/index.ts';
+import type { ByHandReply, EngineDoor, ReaderDoor, RunRequest } from '../../engine/index.ts';
+import { browserAlarm } from './alarm.ts';
 import type { OpenDoor } from './engine-client.ts';
-import type { AdviceDoor } from './adviser.svelte.ts';
+import { finder, type Finder, type SearchDoor } from './finder.ts';
 import type { TraceDoor } from './trace-client.ts';
 
 /** Follows the main numbers by hand. */
 export interface HandDoor {
-  followByHand(request: SpanRequest): Promise<ByHandReply>;
+  followByHand(request: Pick<RunRequest, 'scenario' | 'driven'>): Promise<ByHandReply>;
   close(): void;
 }
 
-/** For stints and the advice on them. */
-export function openWorker(): OpenDoor & AdviceDoor & HandDoor {
-  const worker = new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
+const startEngine = (): Worker =>
+  new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
+
+/** For stints. */
+export function openWorker(): OpenDoor & HandDoor {
+  const worker = startEngine();
   const engine = wrap<EngineDoor>(worker);
-  const broken = breaking(worker);
+  const orBroken = breaking(worker);
   return {
-    run: (request) => Promise.race([engine.run(request), broken]),
-    findSpans: (request) => Promise.race([engine.findSpans(request), broken]),
-    findSpread: (request) => Promise.race([engine.findSpread(request), broken]),
-    findSensitivity: (request) => Promise.race([engine.findSensitivity(request), broken]),
-    followByHand: (request) => Promise.race([engine.followByHand(request), broken]),
-    leaveSearch: () => void engine.leaveSearch(),
+    run: (request) => orBroken(engine.run(request)),
+    followByHand: (request) => orBroken(engine.followByHand(request)),
     close: () => worker.terminate(),
   };
 }
+
+/** More hardly pay for a hundred runs, and each has the engine to load. */
+const MOST_SEARCHERS = 4;
+
+/** For the advice on stints: as many workers as there are cores, opened when they are needed. */
+export const openFinder = (): Finder =>
+  finder(openSearcher, Math.min(navigator.hardwareConcurrency || 1, MOST_SEARCHERS), browserAlarm);
+
+function openSearcher(): SearchDoor {
+  const worker = startEngine();
+  const engine = wrap<EngineDoor>(worker);
+  const orBroken = breaking(worker);
+  return {
+    learn: (search, question) => unheard(engine.learn(search, question)),
+    advance: (search, outcomes) => orBroken(engine.advance(search, outcomes)),
+    answer: (search, ask) => orBroken(engine.answer(search, ask)),
+    forget: (search) => unheard(engine.forget(search)),
+    close: () => worker.terminate(),
+  };
+}
+
+/** Where it goes wrong, so does what is asked next. */
+const unheard = (said: Promise<void>): void => void said.catch(() => undefined);
 
 /** For logged files. */
 export function openReader(): TraceDoor {
@@ -33,23 +56,30 @@ export function openReader(): TraceDoor {
     type: 'module',
   });
   const reader = wrap<ReaderDoor>(worker);
-  const broken = breaking(worker);
+  const orBroken = breaking(worker);
   return {
-    readTrace: (file, choices, progress) =>
-      Promise.race([reader.readTrace(file, choices, proxy(progress)), broken]),
+    readTrace: (file, choices, progress) => orBroken(reader.readTrace(file, choices, proxy(progress))),
     close: () => worker.terminate(),
   };
 }
 
-/** Rejects when the worker breaks. */
-function breaking(worker: Worker): Promise<never> {
-  const broken = new Promise<never>((_, reject) => {
-    worker.onerror = (event) => {
-      event.preventDefault();
-      reject(new Error(event.message || 'it could not be started'));
-    };
-    worker.onmessageerror = () => reject(new Error('its answer could not be read'));
-  });
-  broken.catch(() => undefined); // heard through the races of whoever asked
-  return broken;
+/** What is asked of a worker, or a rejection when it breaks. A race against one promise would keep all that ever ran in it. */
+function breaking(worker: Worker): <T>(asked: Promise<T>) => Promise<T> {
+  const waiting = new Set<(cause: Error) => void>();
+  let broken: Error | null = null;
+  const breakWith = (message: string): void => {
+    broken = new Error(message);
+    for (const reject of waiting) reject(broken);
+  };
+  worker.onerror = (event) => {
+    event.preventDefault();
+    breakWith(event.message || 'it could not be started');
+  };
+  worker.onmessageerror = () => breakWith('its answer could not be read');
+  return (asked) =>
+    new Promise((resolve, reject) => {
+      if (broken) return reject(broken);
+      waiting.add(reject);
+      asked.then(resolve, reject).finally(() => waiting.delete(reject));
+    });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { answering } from '../../../engine/advise/answering.ts';
 import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { spanTogether, type SafeSpan } from '../../../engine/advise/span.ts';
@@ -367,10 +368,19 @@ describe('sides', () => {
   });
 });
 
-it('the search gives control back after every run', () => {
-  const search = safeSpans(shipped);
-  let rests = 0;
-  for (let step = search.next(); !step.done; step = search.next()) rests++;
-  expect(rests).toBeGreaterThan(30);
-  expect(rests).toBeLessThan(70);
+it('both corners and both ends are searched side by side, no blanking of a corner twice', () => {
+  const { ground, steps } = safeSpans(shipped);
+  const answer = answering(ground);
+  const rounds: number[] = [];
+  const asked = new Set<string>();
+  for (let step = steps.next(); !step.done;) {
+    rounds.push(step.value.length);
+    for (const ask of step.value) asked.add(JSON.stringify(ask));
+    step = steps.next(step.value.map((ask) => [...answer(ask)]));
+  }
+  const runs = rounds.reduce((sum, each) => sum + each, 0);
+  expect(runs).toBe(asked.size);
+  expect(runs).toBeGreaterThan(30);
+  expect(runs).toBeLessThan(70);
+  expect(rounds.length).toBeLessThan(runs / 2);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerSensitivity, Effect } from '../../../engine/advise/doubt.ts';
-import { finished } from '../../../engine/advise/look.ts';
+import { finished } from '../../../engine/advise/finished.ts';
 import { sensitivity } from '../../../engine/advise/sensitivity.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { changed, corner, driven } from '../../support/stints.ts';

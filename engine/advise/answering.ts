@@ -1,0 +1,65 @@
+/** Runs what a search asks for. */
+import { withChanges, type Changes } from '../scenario/changes.ts';
+import { compile, withBlanking, type StintModel } from '../stint/compile.ts';
+import { memo } from '../stint/memo.ts';
+import type { Clock, CornerResult } from '../stint/result.ts';
+import { clockOf, runCorner } from '../stint/run.ts';
+import type { Ask, Ground, Outcome } from './search.ts';
+import { supposing, unknownsOf } from './unknowns.ts';
+
+/** Models kept of a ground with changes: as many as a map of conditions has cells that are searched at the same time. */
+const MODELS = 128;
+
+interface Ready {
+  model: StintModel;
+  clock: Clock;
+}
+
+/** Runs one ask after another on the same ground. Gives corner by corner, so that whoever waits for it may rest in between. */
+export function answering({ scenario, driven = null, ...options }: Ground): (ask: Ask) => Iterable<Outcome> {
+  const ready = (of: typeof scenario, by: typeof driven): Ready => {
+    const model = compile(of, { ...options, driven: by });
+    return { model, clock: clockOf(model) };
+  };
+  const unknowns = new Map(unknownsOf(scenario).map((unknown) => [unknown.key, unknown]));
+  const changed = memo(
+    MODELS,
+    (changes: Changes) => [changes],
+    (changes) => ready(withChanges(scenario, changes), driven),
+  );
+  // no draw comes twice
+  const drawn = (values: Readonly<Record<string, number>>, changes: Changes): Ready => {
+    const supposed = Object.entries(values).map(([key, value]) => [unknowns.get(key)!, value] as const);
+    return ready(supposing(withChanges(scenario, changes), supposed), driven && supposing(driven, supposed));
+  };
+  return function* ({ changes = {}, values, axle, side, blanking_pct }) {
+    const { model, clock } = values ? drawn(values, changes) : changed(changes);
+    for (const corner of model.corners) {
+      const { corner: at } = corner;
+      if ((axle && at.axle !== axle) || (side && at.side !== side)) continue;
+      const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
+      yield outcomeOf(runCorner(model, looked, clock, 'summary'));
+    }
+  };
+}
+
+const outcomeOf = ({ axle, side, window, verdict, laps }: CornerResult): Outcome => ({
+  axle,
+  side,
+  window,
+  verdict,
+  laps: laps.map((each) => ({
+    lap: each.lap,
+    kind: each.kind,
+    in: each.in,
+    tooHot: each.tooHot,
+    tooCold: each.tooCold,
+    hardStops: each.hardStops,
+    faceMax_K: each.faceMax_K,
+    facePeakPlace: each.facePeakPlace,
+    bulkMax_K: each.bulkMax_K,
+    bulkMean_K: each.bulkMean_K,
+    coldestStop_K: each.coldestStop_K,
+    coldestStopPlace: each.coldestStopPlace,
+  })),
+});

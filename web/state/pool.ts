@@ -1,0 +1,132 @@
+/**
+ * A few workers that share one queue of jobs. They are opened as jobs ask for them and then kept; one that dies is replaced
+ * and its job done again. Knows nothing of what the jobs do.
+ */
+import type { Alarm } from './engine-client.ts';
+
+/** Rejects when the worker that does it has died. */
+export type Job<Worker, T> = (worker: Worker) => Promise<T>;
+
+export interface Terms<Worker> {
+  /** Aborted, a job that waits is never begun; one that is under way must see to its end itself. */
+  signal: AbortSignal;
+  /** The only worker that can do it; null: any. */
+  by?: Worker | null;
+}
+
+interface Waiting<Worker> {
+  job: Job<Worker, unknown>;
+  terms: Terms<Worker>;
+  deaths: number;
+  resolve(value: unknown): void;
+  reject(cause: Error): void;
+}
+
+interface Place<Worker> {
+  worker: Worker;
+  isBusy: boolean;
+  isWarm: boolean;
+}
+
+/** How often a job is done again by another worker before it is given up. */
+const LIVES = 2;
+/** How long the first and a later job of a worker may take before it counts as dead [ms]. */
+const PATIENCE_FIRST_MS = 20_000;
+const PATIENCE_MS = 10_000;
+
+export class Pool<Worker extends { close(): void }> {
+  #open: () => Worker;
+  #alarm: Alarm;
+  #size: number;
+  #most: number;
+  #places: Place<Worker>[] = [];
+  #queue: Waiting<Worker>[] = [];
+
+  constructor(open: () => Worker, size: number, alarm: Alarm) {
+    this.#open = open;
+    this.#alarm = alarm;
+    this.#size = this.#most = size;
+  }
+
+  do<T>(job: Job<Worker, T>, terms: Terms<Worker>): Promise<T> {
+    return new Promise<T>((resolve, reject) => {
+      this.#queue.push({ job, terms, deaths: 0, resolve: resolve, reject });
+      this.#handOut();
+    });
+  }
+
+  /** At most so many workers are given something to do, until another number is set; what is under way goes on. */
+  limit(most = this.#size): void {
+    this.#most = Math.min(most, this.#size);
+    this.#handOut();
+  }
+
+  close(): void {
+    for (const { worker } of this.#places) worker.close();
+    this.#places = [];
+    for (const { reject } of this.#queue.splice(0)) reject(new Error('closed'));
+  }
+
+  #handOut(): void {
+    const isLeft = ({ terms }: Waiting<Worker>): boolean => terms.signal.aborted;
+    for (const { terms, reject } of this.#queue.filter(isLeft)) reject(terms.signal.reason as Error);
+    this.#queue = this.#queue.filter((each) => !isLeft(each));
+    for (let next = this.#match(); next; next = this.#match()) this.#start(next.place, next.waiting);
+  }
+
+  /** The next job that a worker is free for; a worker is opened only for a job that none of those there can do now. */
+  #match(): { place: Place<Worker>; waiting: Waiting<Worker> } | null {
+    if (this.#places.filter(({ isBusy }) => isBusy).length >= this.#most) return null;
+    for (const [i, waiting] of this.#queue.entries()) {
+      const { by = null } = waiting.terms;
+      const place = this.#places.find(({ worker, isBusy }) => !isBusy && (by ?? worker) === worker);
+      const used = place ?? (by ? null : this.#opened());
+      if (!used) continue;
+      this.#queue.splice(i, 1);
+      return { place: used, waiting };
+    }
+    return null;
+  }
+
+  #opened(): Place<Worker> | null {
+    if (this.#places.length >= this.#size) return null;
+    const place = { worker: this.#open(), isBusy: false, isWarm: false };
+    this.#places.push(place);
+    return place;
+  }
+
+  #start(place: Place<Worker>, waiting: Waiting<Worker>): void {
+    place.isBusy = true;
+    const patience_ms = place.isWarm ? PATIENCE_MS : PATIENCE_FIRST_MS;
+    const isOver = (): boolean => !this.#places.includes(place);
+    const cancel = this.#alarm(patience_ms, () => this.#died(place, waiting, 'it gave no answer'));
+    waiting.job(place.worker).then(
+      (value) => {
+        cancel();
+        if (isOver()) return;
+        place.isBusy = false;
+        place.isWarm = true;
+        waiting.resolve(value);
+        this.#handOut();
+      },
+      (cause: unknown) => {
+        cancel();
+        this.#died(place, waiting, cause instanceof Error ? cause.message : String(cause));
+      },
+    );
+  }
+
+  #died(place: Place<Worker>, waiting: Waiting<Worker>, cause: string): void {
+    if (!this.#places.includes(place)) return;
+    place.worker.close();
+    this.#places = this.#places.filter((each) => each !== place);
+    waiting.deaths += 1;
+    const isLost = (by: Worker | null = null): boolean => by === place.worker;
+    const lost = this.#queue.filter(({ terms }) => isLost(terms.by));
+    this.#queue = this.#queue.filter(({ terms }) => !isLost(terms.by));
+    if (waiting.deaths <= LIVES && !isLost(waiting.terms.by)) this.#queue.unshift(waiting);
+    else lost.push(waiting);
+    for (const { reject } of lost) reject(new Error(`its worker stopped, ${cause}`));
+    this.#handOut();
+  }
+}
