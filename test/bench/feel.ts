@@ -77,7 +77,7 @@ async function dragged(page: Page, address: string): Promise<Felt> {
   }
   await page.mouse.up();
   await page.waitForTimeout(LOOK_MS);
-  return (await page.evaluate('felt.end()')) as Felt;
+  return await page.evaluate<Felt>('felt.end()');
 }
 
 /** The devtools slow the page's own thread only; they refuse it for workers. */
