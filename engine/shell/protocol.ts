@@ -1,24 +1,25 @@
-/** What crosses the worker's door. Problems and failures are values: an Error would lose its fields on the way. */
+/** What crosses the worker's door. Failures are values: an Error would lose its fields on the way. */
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { ByHand } from '../report/by-hand/by-hand.ts';
-import type { Problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { CornerResult, StintResult } from '../stint/result.ts';
 
 export interface RunRequest {
   /** Number of the request; the reply carries it back. */
   id: number;
+  /** Checked by whoever asks. */
   scenario: Scenario;
   /** The scenario whose speed and heat are kept when stint.hold_trace is true; null: its own. */
   driven: Scenario | null;
 }
 
+export type HandRequest = Pick<RunRequest, 'scenario' | 'driven'>;
+
 export type RunReply =
   | { id: number; kind: 'result'; result: StintResult; elapsed_ms: number }
-  | { id: number; kind: 'problems'; problems: Problem[] }
   | { id: number; kind: 'failure'; message: string };
 
 /** What can be searched for, and what is then found. */
@@ -65,7 +66,7 @@ export interface TraceBytes {
 export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
   /** Runs the stint once more and follows the main numbers of every corner by hand. */
-  followByHand(request: Pick<RunRequest, 'scenario' | 'driven'>): Promise<ByHandReply>;
+  followByHand(request: HandRequest): Promise<ByHandReply>;
   /** What a search of this number is about: told to a worker before anything else of it. */
   learn(search: number, question: Question): Promise<void>;
   /** Begins a search, or goes on with what came of the runs it asked for; always in the worker that began it. */

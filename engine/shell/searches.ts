@@ -4,9 +4,8 @@ import { safeSpans } from '../advise/safe-span.ts';
 import type { Ask, Outcome, Search } from '../advise/search.ts';
 import { sensitivity } from '../advise/sensitivity.ts';
 import { spread } from '../advise/spread.ts';
-import { checkScenario } from '../scenario/parse.ts';
-import { problemLine } from '../scenario/problem.ts';
-import type { Answer, Failure, Findings, Question, Sought, Step } from './protocol.ts';
+import { failureOf } from './failure.ts';
+import type { Answer, Findings, Question, Sought, Step } from './protocol.ts';
 
 interface Known {
   question: Question;
@@ -36,7 +35,7 @@ export class Searches {
       const step = isNew ? steps.next() : steps.next(outcomes);
       return step.done ? { kind: 'found', found: step.value } : { kind: 'asks', asks: step.value };
     } catch (error) {
-      return failure(error);
+      return failureOf(error);
     }
   }
 
@@ -53,24 +52,17 @@ export class Searches {
       }
       return { kind: 'outcomes', outcomes };
     } catch (error) {
-      return failure(error);
+      return failureOf(error);
     }
   }
 }
 
 function begun({ scenario, driven, sought, sample }: Question): Search<Findings[Sought]>['steps'] {
-  const checked = checkScenario(scenario);
-  if (!checked.ok) throw new Error(checked.problems.map(problemLine).join('; '));
-  if (sought === 'spans') return safeSpans(checked.scenario, { driven }).steps;
-  if (sought === 'sensitivity') return sensitivity(checked.scenario, { driven }).steps;
+  if (sought === 'spans') return safeSpans(scenario, { driven }).steps;
+  if (sought === 'sensitivity') return sensitivity(scenario, { driven }).steps;
   if (!sample) throw new Error('sample: null');
-  return spread(checked.scenario, sample, { driven }).steps;
+  return spread(scenario, sample, { driven }).steps;
 }
-
-const failure = (error: unknown): Failure => ({
-  kind: 'failure',
-  message: error instanceof Error ? error.message : String(error),
-});
 
 /** Lets the messages that wait be heard. A timer would add milliseconds to every run. */
 function breath(): Promise<void> {

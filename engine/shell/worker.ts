@@ -1,12 +1,13 @@
-/** The browser's door: runs stints in a worker, off the page's thread. */
+/**
+ * The browser's door: runs stints in a worker, off the page's thread. What comes in was checked by the page, which takes no
+ * scenario unchecked: the picture needs no schema here.
+ */
 import { expose, transfer } from 'comlink';
-import { unknownsOf } from '../advise/unknowns.ts';
-import { checkScenario } from '../scenario/parse.ts';
-import { problemLine } from '../scenario/problem.ts';
 import { compile } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
-import type { ByHandReply, EngineDoor, RunReply, RunRequest } from './protocol.ts';
+import { failureOf } from './failure.ts';
+import type { ByHandReply, EngineDoor, HandRequest, RunReply, RunRequest } from './protocol.ts';
 
 /** Loaded by the first search: the picture does without. Whoever asks first is served first. */
 const load = async () => new (await import('./searches.ts')).Searches();
@@ -24,37 +25,21 @@ const door: EngineDoor = {
 
 function reply({ id, scenario, driven }: RunRequest): RunReply {
   const start_ms = performance.now();
-  const checked = checkScenario(scenario);
-  if (!checked.ok) return { id, kind: 'problems', problems: checked.problems };
   try {
-    const result = run(compile(checked.scenario, { driven }));
+    const result = run(compile(scenario, { driven }));
     const answer: RunReply = { id, kind: 'result', result, elapsed_ms: performance.now() - start_ms };
     return transfer(answer, buffersOf(result));
   } catch (error) {
-    return { id, kind: 'failure', message: error instanceof Error ? error.message : String(error) };
+    return { id, ...failureOf(error) };
   }
 }
 
 /** Loaded when it is asked for: few who open the page go there. */
-async function handReply({
-  scenario,
-  driven,
-}: Pick<RunRequest, 'scenario' | 'driven'>): Promise<ByHandReply> {
-  const checked = checkScenario(scenario);
-  if (!checked.ok) return { kind: 'failure', message: checked.problems.map(problemLine).join('; ') };
+async function handReply(request: HandRequest): Promise<ByHandReply> {
   try {
-    const { byHand } = await import('../report/by-hand/by-hand.ts');
-    const model = compile(checked.scenario, { driven });
-    const result = run(model);
-    const corners = result.corners.map(({ axle, side, ranges }, i) => ({
-      axle,
-      side,
-      ranges,
-      byHand: byHand(model, result, i),
-    }));
-    return { kind: 'by hand', corners, judged: unknownsOf(checked.scenario).length };
+    return (await import('./hand.ts')).followByHand(request);
   } catch (error) {
-    return { kind: 'failure', message: error instanceof Error ? error.message : String(error) };
+    return failureOf(error);
   }
 }
 

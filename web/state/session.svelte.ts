@@ -182,7 +182,6 @@ export class Session {
     this.#failure = '';
     if (reply.kind === 'result') {
       this.#shown = { scenario, result: onSameTrack(reply.result, this.#shown?.result) };
-    } else if (reply.kind === 'problems') this.#problems = reply.problems;
-    else this.#failure = this.#shown ? lostWords(reply.message) : NOT_STARTED;
+    } else this.#failure = this.#shown ? lostWords(reply.message) : NOT_STARTED;
   }
 }

@@ -89,17 +89,6 @@ describe('the engine client', () => {
     expect(replies).toEqual([]);
   });
 
-  it('hands over problems as they are', async () => {
-    const reply: RunReply = {
-      id: 1,
-      kind: 'problems',
-      problems: [{ key: 'stint.laps', value: '0', expected: '1 to 300', hint: '' }],
-    };
-    client.request(scenario('a'));
-    await door().answer(reply);
-    expect(replies[0]?.reply).toEqual(reply);
-  });
-
   it('does not complain about a value that the hand has left behind', async () => {
     client.request(scenario('a'));
     client.request(scenario('b'));

@@ -92,14 +92,6 @@ describe('the session', () => {
     expect(late.complaints).toEqual([]);
   });
 
-  it('shows problems that the engine found, one line each', async () => {
-    const problems = [{ key: 'stint.laps', value: '2', expected: 'at least 5', hint: '' }];
-    reply = ({ id }) => ({ id, kind: 'problems', problems });
-    session.change({ 'stint.laps': 21 }, 'laps');
-    await tick();
-    expect(session.complaints).toEqual(['stint.laps: expected at least 5, got 2']);
-  });
-
   it('undoes one drag as one step', () => {
     for (const share of [60, 50, 40]) session.change({ 'blanking_pct.front': share }, 'front blanking');
     session.settle();
