@@ -21,6 +21,13 @@ export function saidBy<T>(child: ChildProcess): Promise<T> {
   });
 }
 
+/** What a process answers. */
+export function askedOf<T>(child: ChildProcess, question: number): Promise<T> {
+  const answer = saidBy<T>(child);
+  child.send(question);
+  return answer;
+}
+
 /** What a module sends when it has done its work, alone. */
 export async function apart<T>(name: string, flags: readonly string[] = []): Promise<T> {
   const child = started(name, flags);

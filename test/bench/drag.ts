@@ -15,7 +15,7 @@ export const drag = (): Promise<Row[]> =>
   ]);
 
 /** Moves the mouse to and fro on a slider and records every frame. */
-async function dragGaps(page: Page, name: string): Promise<number[]> {
+export async function dragGaps(page: Page, name: string): Promise<number[]> {
   const box = await page.getByRole('slider', { name, exact: true }).boundingBox();
   if (!box) throw new Error('bench: no slider');
   const y = box.y + box.height / 2;

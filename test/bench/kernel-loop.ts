@@ -24,3 +24,10 @@ export function kernelOf({ passages, corners, samples }: StintModel): () => void
     }
   };
 }
+
+/** What one of so many turns takes [ms] */
+export function turn_ms(turn: () => void, turns: number): number {
+  const start_ms = performance.now();
+  for (let n = 0; n < turns; n++) turn();
+  return (performance.now() - start_ms) / turns;
+}

@@ -11,12 +11,17 @@ export async function machine() {
     node: process.version,
     chromium: await withBrowser((browser) => Promise.resolve(browser.version())),
     gcc: versionOf('gcc', ['-dumpfullversion']),
-    python: versionOf('python3', [
-      '-c',
-      'import scipy, sys; print(sys.version.split()[0], "scipy", scipy.__version__)',
-    ]),
+    python: pythonVersion(pythonWithScipy()),
   };
 }
+
+const pythonVersion = (python: string | null): string | null =>
+  python &&
+  versionOf(python, ['-c', 'import scipy, sys; print(sys.version.split()[0], "scipy", scipy.__version__)']);
+
+/** The first Python here that has scipy. */
+export const pythonWithScipy = (): string | null =>
+  ['python3', 'python', '/usr/bin/python3'].find((python) => pythonVersion(python) !== null) ?? null;
 
 /** What a program says of itself; null where it is not there. */
 export function versionOf(program: string, args: string[]): string | null {

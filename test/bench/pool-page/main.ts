@@ -1,0 +1,116 @@
+/** The page with its own pool in the bench's hands: what is looked for here is a search beside those of the page. */
+import '../../../web/theme.css';
+import { mount } from 'svelte';
+import App from '../../../web/App.svelte';
+import type { Question } from '../../../engine/index.ts';
+import { browserAlarm } from '../../../web/state/alarm.ts';
+import { finder, type Finder, type SearchDoor } from '../../../web/state/finder.ts';
+import { openSearcher } from '../../../web/state/worker-door.ts';
+
+export interface PoolBench {
+  /** From the question to the answer, by so many workers [ms] */
+  timeOf(question: Question, workers?: number): Promise<number>;
+  /** Begins a search and leaves it after so many runs; ends when another has begun its first [ms] */
+  cancel(question: Question, after: number): Promise<{ free: number; next: number }>;
+  /** Begins a search that is still wanted whatever the hand does. */
+  begin(question: Question): void;
+  /** Ends it; gives how many runs it had, and the most workers that were busy since the last call of `watch`. */
+  end(): { runs: number; most: number };
+  watch(): void;
+}
+
+/** What each worker is at, by the number of the search. */
+const busy = new Map<SearchDoor, number>();
+let most = 0;
+let begun = (_search: number): void => undefined;
+let ended = (): void => undefined;
+
+function watched(): SearchDoor {
+  const door = openSearcher();
+  const during = async <T>(search: number, done: Promise<T>): Promise<T> => {
+    busy.set(door, search);
+    most = Math.max(most, busy.size);
+    try {
+      return await done;
+    } finally {
+      busy.delete(door);
+      ended();
+    }
+  };
+  return {
+    ...door,
+    advance: (search, outcomes) => during(search, door.advance(search, outcomes)),
+    answer: (search, ask) => {
+      begun(search);
+      return during(search, door.answer(search, ask));
+    },
+  };
+}
+
+const pool: Finder = finder(watched, navigator.hardwareConcurrency, browserAlarm);
+let wanted = new AbortController();
+let runs = 0;
+
+const bench: PoolBench = {
+  async timeOf(question, workers) {
+    pool.limit(workers);
+    const start_ms = performance.now();
+    const { kind } = await pool.find(question, { signal: new AbortController().signal });
+    const took_ms = performance.now() - start_ms;
+    pool.limit();
+    if (kind !== 'found') throw new Error(`bench: ${kind}`);
+    return took_ms;
+  },
+  async cancel(question, after) {
+    const end = new AbortController();
+    let start_ms = 0;
+    let next_ms = 0;
+    let free_ms = 0;
+    await new Promise<void>((resolve) => {
+      const next = new AbortController();
+      const progress = (done: number): void => {
+        if (done !== after) return;
+        // at any moment of a run, not only at its end
+        setTimeout(() => {
+          const old = new Set(busy.values());
+          const isOver = (): boolean => next_ms > 0 && free_ms > 0;
+          const finish = (): void => {
+            begun = ended = () => undefined;
+            next.abort();
+            resolve();
+          };
+          begun = (search) => {
+            if (old.has(search)) return;
+            next_ms ||= performance.now();
+            if (isOver()) finish();
+          };
+          ended = () => {
+            if ([...busy.values()].some((search) => old.has(search))) return;
+            free_ms ||= performance.now();
+            if (isOver()) finish();
+          };
+          start_ms = performance.now();
+          end.abort();
+          void pool.find(question, { signal: next.signal });
+        }, 10 * Math.random());
+      };
+      void pool.find(question, { signal: end.signal, progress });
+    });
+    return { free: free_ms - start_ms, next: next_ms - start_ms };
+  },
+  begin(question) {
+    wanted = new AbortController();
+    runs = 0;
+    void pool.find(question, { signal: wanted.signal, progress: (done) => (runs = done) });
+  },
+  watch: () => void (most = 0),
+  end() {
+    wanted.abort();
+    return { runs, most };
+  },
+};
+
+Object.assign(window, { bench: () => bench });
+const target = document.getElementById('page');
+if (!target) throw new Error('page: no element to draw in');
+mount(App, { target, props: { finder: pool } });

@@ -1,0 +1,133 @@
+/**
+ * The reference stint as plain numbers, for whoever solves it with an integrator from a library: the engine's network, tables
+ * and maps, and the drive as it stands between the nodes of the driven profile. No step of the engine takes part.
+ */
+import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
+import { NODE, NODES, PARENT } from '../../engine/disc/network.ts';
+import { createStepper } from '../../engine/disc/stepper.ts';
+import type { CornerModel, StintModel } from '../../engine/stint/compile.ts';
+import type { Answer } from './errors.ts';
+import { stretchesOf, type Span, type Stretch } from '../validation/whole-stint/drive.ts';
+
+/** A time in which the pads are pressed or not and nothing jumps; power and speed have kinks between its pieces. */
+export interface Stage {
+  leg: number;
+  from_s: number;
+  to_s: number;
+  pressed: boolean;
+  /** Begin of each piece; speed v0 + v1 τ and power of all brakes p0 + p1 τ + p2 τ², τ from there. */
+  begin_s: number[];
+  v0: number[];
+  v1: number[];
+  p0: number[];
+  p1: number[];
+  p2: number[];
+}
+
+const numbers = (values: ArrayLike<number>): number[] => Array.from(values);
+
+/** `sample_s` are the moments at which the answer is wanted. */
+export function problemOf(model: StintModel, sample_s: Float64Array) {
+  return {
+    node: NODE,
+    nodes: NODES,
+    parent: numbers(PARENT),
+    stages: stagesOf(stretchesOf(model.scenario)),
+    sample_s: numbers(sample_s),
+    corners: model.corners.map(cornerOf),
+  };
+}
+
+/** The engine's columns from the temperatures of all nodes, entry by node and sample [K] */
+export function answerOf(
+  { cheekShare }: Problem['corners'][number],
+  T: readonly (readonly number[])[],
+): Answer {
+  const cheek = T.slice(NODE.face, NODE.wall + 1);
+  return {
+    face_K: T[NODE.face]!,
+    cheek_K: T[0]!.map((_, sample) => cheek.reduce((sum, own, i) => sum + cheekShare[i]! * own[sample]!, 0)),
+    wall_K: T[NODE.wall]!,
+    rim_K: T[NODE.rim]!,
+    bell_K: T[NODE.bell]!,
+    pad_K: T[NODE.padFace]!,
+    caliper_K: T[NODE.caliper]!,
+    fluid_K: T[NODE.fluid]!,
+  };
+}
+
+export type Problem = ReturnType<typeof problemOf>;
+
+function cornerOf(corner: CornerModel) {
+  const {
+    network,
+    tables,
+    enthalpy_J,
+    radiation,
+    booked_J: _,
+    ...rest
+  } = createStepper(corner.spec, corner.start);
+  return {
+    ...rest,
+    start_J: numbers(enthalpy_J),
+    link: numbers(network.link),
+    pressed_WpK: network.pressed_WpK,
+    cheekShare: numbers(network.cheekShare),
+    temperature_K: numbers(tables.temperature_K),
+    potential: numbers(tables.potential),
+    offset: numbers(tables.offset),
+    entriesPerJoule: numbers(tables.entriesPerJoule),
+    radiation: numbers(radiation),
+    shares: corner.shares,
+    maps: corner.maps.map(mapOf),
+  };
+}
+
+const mapOf = (map: ConductanceMap) =>
+  Object.fromEntries(
+    Object.entries(map).map(([key, value]: [string, number | Float64Array]) => [
+      key,
+      typeof value === 'number' ? value : numbers(value),
+    ]),
+  ) as { [K in keyof ConductanceMap]: ConductanceMap[K] extends number ? number : number[] };
+
+function stagesOf(stretches: readonly Stretch[]): Stage[] {
+  const stages: Stage[] = [];
+  let start_s = 0;
+  for (const { leg, duration_s, massRatio, spans } of stretches) {
+    let stage: Stage | undefined;
+    for (const span of spans) {
+      if (!stage || stage.pressed !== span.pressed) stages.push((stage = emptyStage(leg, start_s, span)));
+      addPiece(stage, span, { start_s, massRatio });
+    }
+    start_s += duration_s;
+  }
+  return stages;
+}
+
+const emptyStage = (leg: number, start_s: number, { from_s, pressed }: Span): Stage => ({
+  ...{ leg, pressed, from_s: start_s + from_s, to_s: NaN },
+  ...{ begin_s: [], v0: [], v1: [], p0: [], p1: [], p2: [] },
+});
+
+/** The parabola through both ends and the middle is the power itself. */
+function addPiece(
+  stage: Stage,
+  { from_s, to_s, power_W, speed_mps }: Span,
+  { start_s, massRatio }: { start_s: number; massRatio: number },
+): void {
+  const h = to_s - from_s;
+  const [a, middle, b] = [from_s, (from_s + to_s) / 2, to_s].map((t) => massRatio * power_W(t)) as [
+    number,
+    number,
+    number,
+  ];
+  const bend = 2 * (a + b - 2 * middle);
+  stage.begin_s.push(start_s + from_s);
+  stage.v0.push(speed_mps(from_s));
+  stage.v1.push((speed_mps(to_s) - speed_mps(from_s)) / h);
+  stage.p0.push(a);
+  stage.p1.push((b - a - bend) / h);
+  stage.p2.push(bend / (h * h));
+  stage.to_s = start_s + to_s;
+}
