@@ -18,5 +18,7 @@ export function refusedLine(id: unknown, problems: readonly Problem[]): ResultLi
 }
 
 /** What no check has foreseen. */
-export const notRun = (cause: string): Problem =>
-  problem('job', 'one that failed', 'a job that can be run', cause);
+export const notRun = (cause: string): Problem => ({
+  ...problem('job', cause, 'a job that can be run'),
+  value: cause,
+});

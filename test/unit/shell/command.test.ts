@@ -1,25 +1,15 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import type { CornerRecord, StintRecord } from '../../engine/report/summary.ts';
-import { root } from '../support/tree.ts';
+import type { CornerRecord, StintRecord } from '../../../engine/report/summary.ts';
+import { stint } from '../../support/terminal.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'stint-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-function stint(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const command = [
-    join(root, 'node_modules/tsx/dist/cli.mjs'),
-    join(root, 'engine/shell/command.ts'),
-    ...args,
-  ];
-  return spawnSync(process.execPath, command, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 });
-}
-
 function recordOf(...settings: string[]): StintRecord {
-  const { status, stdout, stderr } = stint('--json', ...settings.flatMap((setting) => ['--set', setting]));
+  const { status, stdout, stderr } = stint(['--json', ...settings.flatMap((setting) => ['--set', setting])]);
   expect(stderr).toBe('');
   expect(status).toBe(0);
   return JSON.parse(stdout) as StintRecord;
@@ -127,13 +117,13 @@ describe('--json', () => {
 
   it('reads a scenario file', () => {
     const path = file('mine.json', JSON.stringify({ name: 'Mine', stint: { laps: 6 } }));
-    const { stdout, status } = stint(path, '--json');
+    const { stdout, status } = stint([path, '--json']);
     expect(status).toBe(0);
     expect(JSON.parse(stdout)).toMatchObject({ name: 'Mine', axles: { front: { laps: { length: 6 } } } });
   });
 
   it('reads a trace', () => {
-    const { stdout, status } = stint('--trace', 'scenarios/traces/sorrelby-heavy.csv', '--json');
+    const { stdout, status } = stint(['--trace', 'scenarios/traces/sorrelby-heavy.csv', '--json']);
     expect(status).toBe(0);
     expect(Math.abs((JSON.parse(stdout) as StintRecord).lapTime_s - record.lapTime_s)).toBeLessThan(3);
   });
@@ -141,7 +131,7 @@ describe('--json', () => {
   it('says of a trace which lap it is, which unit was guessed, and what was set right', () => {
     const rows = Array.from({ length: 220 }, (_, i) => [i / 2, 160 + 60 * Math.sin(i / 9), i < 110 ? 1 : 2]);
     const text = ['Time,Speed [km/h],Lap', ...rows.map((row) => row.join(',')), 'Max,220,2'].join('\n');
-    const { stdout, stderr, status } = stint('--trace', file('slow.csv', text), '--json');
+    const { stdout, stderr, status } = stint(['--trace', file('slow.csv', text), '--json']);
     expect([stderr, status]).toEqual(['', 0]);
     const said = (JSON.parse(stdout) as StintRecord).notices
       .filter(({ kind }) => kind === 'trace')
@@ -152,13 +142,13 @@ describe('--json', () => {
       'trace: 1 row of sums (lowest, highest, mean) left out (row 222)',
       expect.stringMatching(/^trace: Only a sample every 0\.50 s: it blurs/),
     ]);
-    expect(stint('--trace', file('slow.csv', text)).stdout).toMatch(/\nnote: trace: Time: no unit given/);
+    expect(stint(['--trace', file('slow.csv', text)]).stdout).toMatch(/\nnote: trace: Time: no unit given/);
   });
 });
 
 describe('other outputs', () => {
   it('is a table with one line a lap without --json', () => {
-    const { stdout, status } = stint();
+    const { stdout, status } = stint([]);
     expect(status).toBe(0);
     expect(stdout.split('\n').filter((line) => / (out|push|in) /.test(line)).length).toBeGreaterThanOrEqual(
       20,
@@ -166,7 +156,7 @@ describe('other outputs', () => {
   });
 
   it('is a table that tells of damage, pedal and fluid, an axle a line', () => {
-    const lines = stint().stdout.split('\n');
+    const lines = stint([]).stdout.split('\n');
     for (const axle of ['front', 'rear']) {
       for (const words of [
         'face at most \\d+ K above its core \\(turn \\d+, lap \\d+\\), above 200 K in \\d+ of \\d+ brakings; counted laps: \\d+\\.\\d s above face peak, \\d+\\.\\d s above bulk, \\d+\\.\\d s of braking below bite',
@@ -179,7 +169,7 @@ describe('other outputs', () => {
 
   it('--csv writes a file with a row a sample', () => {
     const path = join(folder, 'out.csv');
-    const { stdout, status } = stint('--csv', path, '--set', 'stint.laps=4');
+    const { stdout, status } = stint(['--csv', path, '--set', 'stint.laps=4']);
     expect([status, stdout]).toEqual([0, '']);
     const [head = '', ...rows] = readFileSync(path, 'utf8').trim().split('\n');
     expect(head).toMatch(/^lap,time_s,distance_m,speed_kmh,brake_power_W,front_face_C,/);
@@ -214,24 +204,30 @@ describe('what is refused ends with 2, one line a problem on stderr, and nothing
     [
       'a scenario that is not there',
       ['missing.json'],
-      [/^missing\.json: expected a scenario file that can be read, got /],
+      [/^scenario: expected a scenario file that can be read, got 'missing\.json' \(ENOENT: /],
     ],
     [
       'a trace that is not there',
       ['--trace', 'missing.csv'],
-      [/^missing\.csv: expected a trace file that can be read, got /],
+      [/^trace: expected a trace file that can be read, got 'missing\.csv' \(ENOENT: /],
     ],
     [
       'a trace with an open question',
       ['--trace', 'test/fixtures/traces/speed-without-unit.csv'],
-      [/speed-without-unit\.csv: Is the speed in km\/h or mph\? .*\(km\/h or mph, .*the file must say it$/],
+      [
+        /^trace: expected a trace that can be driven, got '.*speed-without-unit\.csv' \(Is the speed in km\/h or mph\? .*\(km\/h or mph, .*the file must say it\)$/,
+      ],
     ],
     [
       'a trace with a hole',
       ['--trace', 'test/fixtures/traces/gap.csv'],
-      [/gap\.csv: nothing for 3\.3\ss from 4\.9\ss$/],
+      [/^trace: expected .*, got '.*gap\.csv' \(nothing for 3\.3\ss from 4\.9\ss\)$/],
     ],
-    ['a file that is not JSON', [file('broken.json', '{')], [/broken\.json: expected JSON, got /]],
+    [
+      'a file that is not JSON',
+      [file('broken.json', '{')],
+      [/^scenario: expected a file of JSON, got '.*broken\.json' \(.*JSON.*\)$/],
+    ],
     ['a file with a bad value', [file('bad.json', '{"stint":{"laps":0}}')], [/^stint\.laps: expected /]],
     [
       'a doubt that does not fit the rest',
@@ -250,10 +246,10 @@ describe('what is refused ends with 2, one line a problem on stderr, and nothing
     [
       'a place that cannot be written',
       ['--csv', join(folder, 'no/such/out.csv')],
-      [/expected a file that can be written, got /],
+      [/^csv: expected a file that can be written, got '.*out\.csv' \(ENOENT: /],
     ],
   ] as [string, string[], RegExp[]][])('%s', (_, args, expected) => {
-    const { status, stdout, stderr } = stint(...args);
+    const { status, stdout, stderr } = stint(args);
     const lines = stderr.trimEnd().split('\n');
     expect(status).toBe(2);
     expect(stdout).toBe('');
@@ -262,7 +258,7 @@ describe('what is refused ends with 2, one line a problem on stderr, and nothing
   });
 
   it('an unknown option, with the usage', () => {
-    const { status, stdout, stderr } = stint('--jsno');
+    const { status, stdout, stderr } = stint(['--jsno']);
     expect([status, stdout]).toEqual([2, '']);
     expect(stderr).toMatch(/^command line: .*\nusage: /);
   });

@@ -1,22 +1,11 @@
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { MeasureFirstRecord, SpreadRecord } from '../../engine/report/doubt-record.ts';
-import { doubtLines } from '../../engine/report/doubt-lines.ts';
-import type { StintRecord } from '../../engine/report/summary.ts';
-import { root } from '../support/tree.ts';
-
-function stint(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const command = [
-    join(root, 'node_modules/tsx/dist/cli.mjs'),
-    join(root, 'engine/shell/command.ts'),
-    ...args,
-  ];
-  return spawnSync(process.execPath, command, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 });
-}
+import type { MeasureFirstRecord, SpreadRecord } from '../../../engine/report/doubt-record.ts';
+import { doubtLines } from '../../../engine/report/doubt-lines.ts';
+import type { StintRecord } from '../../../engine/report/summary.ts';
+import { stint } from '../../support/terminal.ts';
 
 describe('--spread with --json', () => {
-  const { stdout, status } = stint('--json', '--spread', '6', '--seed', '2', '--set', 'stint.laps=8');
+  const { stdout, status } = stint(['--json', '--spread', '6', '--seed', '2', '--set', 'stint.laps=8']);
   const record = JSON.parse(stdout) as StintRecord & {
     spread: SpreadRecord;
     measureFirst: MeasureFirstRecord[];
@@ -56,13 +45,13 @@ describe('--spread with --json', () => {
 
 describe('what cannot be', () => {
   it.each([
-    [['--spread=none'], "--spread: expected a whole number, 1 to 10000, got 'none'"],
-    [['--spread', '0'], "--spread: expected a whole number, 1 to 10000, got '0'"],
-    [['--spread', '--seed', '1.5'], "--seed: expected a whole number, 0 to 2147483647, got '1.5'"],
+    [['--spread=none'], "spread.draws: expected a whole number, 1 to 10000, got 'none'"],
+    [['--spread', '0'], 'spread.draws: expected a whole number, 1 to 10000, got 0'],
+    [['--spread', '--seed', '1.5'], 'spread.seed: expected a whole number, 0 to 2147483647, got 1.5'],
     [['--seed', '3'], 'command line: --seed goes with --spread'],
     [['--spread', '9', '--csv', 'x.csv'], 'command line: either --spread or --csv, not both'],
   ])('%j is refused with its reason', (args, line) => {
-    const { status, stdout, stderr } = stint(...args);
+    const { status, stdout, stderr } = stint(args);
     expect([status, stdout, stderr.split('\n')[0]]).toEqual([2, '', line]);
   });
 });
