@@ -1,11 +1,12 @@
 /** Runs what a search asks for. */
 import { withChanges, type Changes } from '../scenario/changes.ts';
 import { compile, withBlanking, type StintModel } from '../stint/compile.ts';
+import type { Scenario } from '../scenario/schema.ts';
 import { memo } from '../stint/memo.ts';
 import type { Clock, CornerResult } from '../stint/result.ts';
 import { clockOf, runCorner } from '../stint/run.ts';
 import type { Ask, Ground, Outcome } from './search.ts';
-import { supposing, unknownsOf } from './unknowns.ts';
+import { unknownsOf, type Unknown } from './unknowns.ts';
 
 /** Models kept of a ground with changes: as many as a map of conditions has cells that are searched at the same time. */
 const MODELS = 128;
@@ -15,8 +16,18 @@ interface Ready {
   clock: Clock;
 }
 
-/** Runs one ask after another on the same ground. Gives corner by corner, so that whoever waits for it may rest in between. */
-export function answering({ scenario, driven = null, ...options }: Ground): (ask: Ask) => Iterable<Outcome> {
+/** The scenario with doubted values as given. */
+type Supposing = (scenario: Scenario, values: readonly (readonly [Unknown, number])[]) => Scenario;
+
+/**
+ * Runs one ask after another on the same ground. Gives corner by corner, so that whoever waits for it may rest in between.
+ *
+ * @param supposing - for asks with doubted values; a search for spans has none
+ */
+export function answering(
+  { scenario, driven = null, ...options }: Ground,
+  supposing: Supposing | null = null,
+): (ask: Ask) => Iterable<Outcome> {
   const ready = (of: typeof scenario, by: typeof driven): Ready => {
     const model = compile(of, { ...options, driven: by });
     return { model, clock: clockOf(model) };
@@ -29,6 +40,7 @@ export function answering({ scenario, driven = null, ...options }: Ground): (ask
   );
   // no draw comes twice
   const drawn = (values: Readonly<Record<string, number>>, changes: Changes): Ready => {
+    if (!supposing) throw new Error('supposing: null');
     const supposed = Object.entries(values).map(([key, value]) => [unknowns.get(key)!, value] as const);
     return ready(supposing(withChanges(scenario, changes), supposed), driven && supposing(driven, supposed));
   };

@@ -5,7 +5,7 @@ import type { Scenario } from '../scenario/schema.ts';
 import type { Axle, CornerResult } from '../stint/result.ts';
 import { bestBlanking, looksAt, smallerMargin_K } from './look.ts';
 import { together, type Steps } from './search.ts';
-import type { Remedy, Spare } from './span.ts';
+import { isHelpless, type Remedy, type SafeSpan, type Spare } from './span.ts';
 
 /** Sizes of a remedy: what a crew or a driver can do at once. Common practice, no source. */
 const SOFTER = 0.9;
@@ -22,8 +22,19 @@ interface Of {
   best: Spare;
 }
 
+/** The same spans; those of corners that nothing keeps in, with what would help. Corners are searched side by side. */
+export function* withRemedies(scenario: Scenario, spans: readonly SafeSpan[]): Steps<SafeSpan[]> {
+  return yield* together(spans.map((span) => helped(scenario, span)));
+}
+
+function* helped(scenario: Scenario, span: SafeSpan): Steps<SafeSpan> {
+  const { none, best, axle, side } = span;
+  if (!none || !best || !isHelpless(span)) return span;
+  return { ...span, none: { ...none, remedies: yield* remedies(scenario, { axle, side, best }) } };
+}
+
 /** The remedies that gain most, at most three, each with the other values left alone; tried side by side. */
-export function* remedies(scenario: Scenario, of: Of): Steps<Remedy[]> {
+function* remedies(scenario: Scenario, of: Of): Steps<Remedy[]> {
   const before_K = smallerMargin_K(of.best);
   const tried = candidates(scenario, of.axle).filter(
     ({ key, to, along }) => override(scenario, { ...along, [key]: to }).ok,

@@ -1,5 +1,5 @@
 /** A search asks for runs and is told what came of them; whoever drives it runs them here, or in as many workers as it likes. */
-import type { Changes } from '../scenario/override.ts';
+import type { Changes } from '../scenario/changes.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import type { JudgedLap } from '../stint/judge.ts';

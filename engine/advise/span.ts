@@ -77,6 +77,10 @@ export interface SafeSpan extends Reach {
   before: (Reach & { lap: number }) | null;
 }
 
+/** Whether nothing that can be fitted keeps the corner in, so that one would want to know what else would help. */
+export const isHelpless = ({ none, best, before }: SafeSpan): boolean =>
+  none !== null && best !== null && !before;
+
 /** The range that stays in on all corners that one blanking moves; null where there is none. */
 export function spanTogether(spans: readonly SafeSpan[]): [low: number, high: number] | null {
   if (spans.length === 0) return null;

@@ -1,18 +1,19 @@
 /** The searches that a worker knows of: it holds those that began here, and runs for any of them. */
 import { answering } from '../advise/answering.ts';
-import { safeSpans } from '../advise/safe-span.ts';
-import type { Ask, Outcome, Search } from '../advise/search.ts';
-import { sensitivity } from '../advise/sensitivity.ts';
-import { spread } from '../advise/spread.ts';
+import { bracketed } from '../advise/bracket.ts';
+import type { Ask, Outcome } from '../advise/search.ts';
+import { isHelpless } from '../advise/span.ts';
 import { failureOf } from './failure.ts';
 import type { Answer, Findings, Question, Sought, Step } from './protocol.ts';
+
+type Begun = AsyncGenerator<readonly Ask[], Findings[Sought], readonly Outcome[][]>;
 
 interface Known {
   question: Question;
   /** Where it has run something here. */
   run: ReturnType<typeof answering> | null;
   /** Where it began here. */
-  steps: Search<Findings[Sought]>['steps'] | null;
+  steps: Begun | null;
 }
 
 export class Searches {
@@ -26,13 +27,11 @@ export class Searches {
     this.#known.delete(search);
   }
 
-  advance(search: number, outcomes: readonly Outcome[][]): Step {
+  async advance(search: number, outcomes: readonly Outcome[][]): Promise<Step> {
     const at = this.#known.get(search);
     if (!at) return { kind: 'failure', message: `no search ${search}` };
     try {
-      const isNew = at.steps === null;
-      const steps = (at.steps ??= begun(at.question));
-      const step = isNew ? steps.next() : steps.next(outcomes);
+      const step = await (at.steps ??= begun(at.question)).next(outcomes);
       return step.done ? { kind: 'found', found: step.value } : { kind: 'asks', asks: step.value };
     } catch (error) {
       return failureOf(error);
@@ -44,7 +43,7 @@ export class Searches {
     if (!at) return { kind: 'left' };
     const outcomes: Outcome[] = [];
     try {
-      at.run ??= answering(at.question);
+      at.run ??= await runsFor(at.question);
       for (const outcome of at.run(ask)) {
         outcomes.push(outcome);
         await breath();
@@ -57,11 +56,27 @@ export class Searches {
   }
 }
 
-function begun({ scenario, driven, sought, sample }: Question): Search<Findings[Sought]>['steps'] {
-  if (sought === 'spans') return safeSpans(scenario, { driven }).steps;
-  if (sought === 'sensitivity') return sensitivity(scenario, { driven }).steps;
+/** What the safe span does without, such as the schema, is loaded when it is needed. */
+async function* begun({ scenario, driven, sought, sample }: Question): Begun {
+  if (sought === 'spans') {
+    const spans = yield* bracketed(scenario);
+    if (!spans.some(isHelpless)) return spans;
+    const { withRemedies } = await import('../advise/remedies.ts');
+    return yield* withRemedies(scenario, spans);
+  }
+  if (sought === 'sensitivity') {
+    const { sensitivity } = await import('../advise/sensitivity.ts');
+    return yield* sensitivity(scenario, { driven }).steps;
+  }
   if (!sample) throw new Error('sample: null');
-  return spread(scenario, sample, { driven }).steps;
+  const { spread } = await import('../advise/spread.ts');
+  return yield* spread(scenario, sample, { driven }).steps;
+}
+
+async function runsFor(question: Question): Promise<ReturnType<typeof answering>> {
+  if (question.sought === 'spans') return answering(question);
+  const { supposing } = await import('../advise/supposing.ts');
+  return answering(question, supposing);
 }
 
 /** Lets the messages that wait be heard. A timer would add milliseconds to every run. */

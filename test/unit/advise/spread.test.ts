@@ -4,7 +4,8 @@ import { latinHypercube, quantileTriangular } from '../../../engine/advise/latin
 import { finished } from '../../../engine/advise/finished.ts';
 import { quantile, quantilesOf } from '../../../engine/advise/quantiles.ts';
 import { spread } from '../../../engine/advise/spread.ts';
-import { supposing, unknownsOf } from '../../../engine/advise/unknowns.ts';
+import { supposing } from '../../../engine/advise/supposing.ts';
+import { unknownsOf } from '../../../engine/advise/unknowns.ts';
 import { layOver, valueAt } from '../../../engine/scenario/tree.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { changed, corner, driven, withPhases } from '../../support/stints.ts';
