@@ -29,31 +29,26 @@ const isKept = (id: unknown): boolean => typeof id !== 'number' || Math.abs(id) 
 
 const isText = (value: unknown): boolean => typeof value === 'string';
 
-/** Of an object whose keys are all known. */
-const expected =
-  (keys: string) =>
-  (issue: v.StrictObjectIssue): string =>
-    issue.expected === 'never' ? `a key of ${keys}` : 'an object';
+/** An object, and no list, that has no other keys. */
+const objectOf = <const T extends v.ObjectEntries>(what: string, entries: T) =>
+  v.pipe(
+    v.custom<Tree>(isTree, 'an object'),
+    v.strictObject(entries, `a key of ${what}: ${Object.keys(entries).join(', ')}`),
+  );
 
-const sampleSchema = v.strictObject(
-  {
-    draws: v.optional(count('Draws', [1, 10_000], 'Runs with every doubted value drawn'), SAMPLE.draws),
-    seed: v.optional(count('Seed', [0, 2 ** 31 - 1], 'The same seed draws the same'), SAMPLE.seed),
-  },
-  expected('the spread: draws, seed'),
-);
+const sampleSchema = objectOf('the spread', {
+  draws: v.optional(count('Draws', [1, 10_000], 'Runs with every doubted value drawn'), SAMPLE.draws),
+  seed: v.optional(count('Seed', [0, 2 ** 31 - 1], 'The same seed draws the same'), SAMPLE.seed),
+});
 
-const jobSchema = v.strictObject(
-  {
-    id: v.optional(v.pipe(v.unknown(), v.check(isKept, 'text, or a number that JSON keeps exactly'))),
-    scenario: v.optional(v.custom<string | Tree>((it) => isText(it) || isTree(it), 'a file or an object')),
-    trace: v.optional(v.string('a file')),
-    set: v.optional(v.custom<Changes>(isTree, 'an object of keys and values'), {}),
-    spread: v.optional(sampleSchema),
-    span: v.optional(flag('Span', 'Whether the safe span is searched'), true),
-  },
-  expected('a job: id, scenario, trace, set, spread, span'),
-);
+const jobSchema = objectOf('a job', {
+  id: v.optional(v.pipe(v.unknown(), v.check(isKept, 'text, or a number that JSON keeps exactly'))),
+  scenario: v.optional(v.custom<string | Tree>((it) => isText(it) || isTree(it), 'a file or an object')),
+  trace: v.optional(v.string('a file')),
+  set: v.optional(v.custom<Changes>(isTree, 'an object of keys and values'), {}),
+  spread: v.optional(sampleSchema),
+  span: v.optional(flag('Span', 'Whether the safe span is searched'), true),
+});
 
 /** Throws every problem with what was asked for at once. */
 export function jobFrom(input: unknown): Job {
