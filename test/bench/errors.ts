@@ -1,5 +1,6 @@
 /** How far columns are from the committed second solution of the reference stint. */
 import type { StintModel } from '../../engine/stint/compile.ts';
+import { peakIn } from '../../engine/stint/measures.ts';
 import { textOf } from '../support/tree.ts';
 import { parseData, type Row as Line } from '../validation/gate.ts';
 import { timeText } from '../validation/whole-stint/engine-trace.ts';
@@ -18,13 +19,15 @@ const known = parseData(textOf('test/validation/whole-stint/data.csv')).filter(
 export function errorOf(model: StintModel, time_s: Float64Array, answers: readonly Answer[]): ErrorOfRun {
   const sampleAt = new Map([...time_s].map((t, sample) => [timeText(t), sample] as const));
   const lapAt = lapBounds(model);
+  const faces = answers.map(({ face_K }) => Float64Array.from(face_K));
   const error = { peak_K: 0, trace_K: 0 };
   let found = 0;
   for (const line of known) {
     const { corner = NaN, lap = NaN, t = NaN, peak = NaN } = line;
     const answer = answers[corner]!;
     if (!Number.isNaN(lap)) {
-      const top = highest(time_s, answer.face_K, lapAt(lap));
+      const [from, to] = lapAt(lap);
+      const top = peakIn({ column: faces[corner]!, time_s, from, to });
       error.peak_K = Math.max(error.peak_K, Math.abs(top - peak));
       continue;
     }
@@ -50,16 +53,4 @@ function lapBounds({ passages }: StintModel): (lap: number) => readonly [number,
     at = end;
   }
   return (lap) => bounds.get(lap)!;
-}
-
-/** Top of the parabola through the highest sample and its neighbours. */
-function highest(t: Float64Array, y: ArrayLike<number>, [from, to]: readonly [number, number]): number {
-  let top = from;
-  for (let i = from; i <= to; i++) if (y[i]! > y[top]!) top = i;
-  if (top <= from || top >= to) return y[top]!;
-  const [a, b] = [t[top - 1]! - t[top]!, t[top + 1]! - t[top]!];
-  const [fallA, fallB] = [(y[top - 1]! - y[top]!) / a, (y[top + 1]! - y[top]!) / b];
-  const bend = (fallB - fallA) / (b - a);
-  const slope = fallA - bend * a;
-  return bend < 0 ? y[top]! - (slope * slope) / (4 * bend) : y[top]!;
 }

@@ -5,14 +5,14 @@
  */
 import { Dopri } from 'dopri';
 import { NODE, NODES } from '../../engine/disc/network.ts';
-import { evaluate, F, G, lookUp, setConductances, T } from '../../engine/disc/rates.ts';
-import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
+import { evaluate, F, G, setConductances } from '../../engine/disc/rates.ts';
+import { createStepper } from '../../engine/disc/stepper.ts';
 import { compile, type CornerModel } from '../../engine/stint/compile.ts';
 import { run } from '../../engine/stint/run.ts';
 import { equalError, type Found } from './equal-error.ts';
 import type { Answer } from './errors.ts';
 import { kernelOf, turn_ms } from './kernel-loop.ts';
-import { answerOf, problemOf, type Problem, type Stage } from './problem.ts';
+import { answerOf, problemOf, temperatureOf, type ProblemCorner, type Stage } from './problem.ts';
 import { referenceStint } from './reference-stint.ts';
 
 const ROUNDS = 5;
@@ -30,10 +30,16 @@ export interface LibraryTimes {
 /** State of the integrator: each node's enthalpy in entries of its table, so that one tolerance suits all. */
 type State = number[];
 
-/** Rates of a corner within a stage; `H` is where the engine's right-hand side looks for enthalpies. */
-function ratesOf(stage: Stage, corner: CornerModel, { stepper, H }: { stepper: Stepper; H: Float64Array }) {
+/** A corner as the engine's right-hand side takes it. */
+function sidesOf({ spec, start }: CornerModel, { entriesPerJoule }: ProblemCorner) {
+  const stepper = createStepper(spec, start);
+  return { stepper, H: stepper.enthalpy_J.slice(), perJoule: Float64Array.from(entriesPerJoule) };
+}
+type Sides = ReturnType<typeof sidesOf>;
+
+/** Rates of a corner within a stage. */
+function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, perJoule }: Sides) {
   const { begin_s, v0, v1, p0, p1, p2 } = stage;
-  const { entriesPerJoule } = stepper.tables;
   const map = corner.maps[stage.leg]!;
   const share = corner.shares[stage.leg]!;
   let piece = 0;
@@ -43,27 +49,27 @@ function ratesOf(stage: Stage, corner: CornerModel, { stepper, H }: { stepper: S
     const after = t - begin_s[piece]!;
     const speed = Math.max(v0[piece]! + v1[piece]! * after, 0);
     const power = p0[piece]! + after * (p1[piece]! + after * p2[piece]!);
-    for (let i = 0; i < NODES; i++) H[i] = y[i]! / entriesPerJoule[i]!;
+    for (let i = 0; i < NODES; i++) H[i] = y[i]! / perJoule[i]!;
     setConductances(map, speed);
     evaluate(stepper, H, false);
     const friction = share * power + stepper.drag_N * speed;
     F[NODE.face]! += stepper.discShare * friction;
     F[NODE.padFace]! += (1 - stepper.discShare) * friction;
-    for (let i = 0; i < NODES; i++) dy[i] = F[i]! * entriesPerJoule[i]!;
+    for (let i = 0; i < NODES; i++) dy[i] = F[i]! * perJoule[i]!;
   };
 }
 
-function solveCorner({ stages, sample_s }: Problem, corner: CornerModel, tolerance: number): State[] {
-  const stepper = createStepper(corner.spec, corner.start);
-  const { network, tables } = stepper;
-  const H = new Float64Array(NODES);
-  let y: State = Array.from(stepper.enthalpy_J, (J, i) => J * tables.entriesPerJoule[i]!);
+function solveCorner(corner: CornerModel, own: ProblemCorner, tolerance: number): State[] {
+  const { stages, sample_s } = problem;
+  const sides = sidesOf(corner, own);
+  const { network } = sides.stepper;
+  let y: State = own.start_J.map((J, i) => J * own.entriesPerJoule[i]!);
   const told = [y];
   for (const stage of stages) {
     G.set(network.link);
     if (stage.pressed) G[NODE.padFace] = network.pressed_WpK;
     const control = { rtol: tolerance, atol: ABSOLUTE * tolerance, maxSteps: 1e6 };
-    const solver = new Dopri(ratesOf(stage, corner, { stepper, H }), NODES, control);
+    const solver = new Dopri(ratesOf(stage, corner, sides), NODES, control);
     const at = solver.initialise(stage.from_s, y).run(stage.to_s);
     const wanted: number[] = [];
     for (let i = told.length; i < sample_s.length && sample_s[i]! <= stage.to_s + SAME_S; i++)
@@ -77,25 +83,16 @@ function solveCorner({ stages, sample_s }: Problem, corner: CornerModel, toleran
 
 /** By corner; each a state a sample. */
 const solve = (tolerance: number): State[][] =>
-  model.corners.map((corner) => solveCorner(problem, corner, tolerance));
+  model.corners.map((corner, i) => solveCorner(corner, problem.corners[i]!, tolerance));
 
-/** Temperatures from the states, by the engine's tables. */
-function answers(states: State[][]): Answer[] {
-  return states.map((told, i) => {
-    const { spec, start } = model.corners[i]!;
-    const stepper = createStepper(spec, start);
-    const { entriesPerJoule } = stepper.tables;
-    const byNode = Array.from({ length: NODES }, (): number[] => []);
-    for (const state of told) {
-      lookUp(
-        stepper,
-        Float64Array.from(state, (entry, node) => entry / entriesPerJoule[node]!),
-      );
-      byNode.forEach((own, node) => own.push(T[node]!));
-    }
-    return answerOf(problem.corners[i]!, byNode);
+const answers = (states: State[][]): Answer[] =>
+  states.map((told, i) => {
+    const own = problem.corners[i]!;
+    const byNode = Array.from({ length: NODES }, (_, node) =>
+      told.map((state) => temperatureOf(own, node, state[node]!)),
+    );
+    return answerOf(own, byNode);
   });
-}
 
 const model = compile(referenceStint());
 const { clock, corners } = run(model);

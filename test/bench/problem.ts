@@ -3,6 +3,7 @@
  * and maps, and the drive as it stands between the nodes of the driven profile. No step of the engine takes part.
  */
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
+import { CELLS, enthalpyTable } from '../../engine/disc/enthalpy-table.ts';
 import { NODE, NODES, PARENT } from '../../engine/disc/network.ts';
 import { createStepper } from '../../engine/disc/stepper.ts';
 import type { CornerModel, StintModel } from '../../engine/stint/compile.ts';
@@ -24,7 +25,15 @@ export interface Stage {
   p2: number[];
 }
 
+const ENTRIES = CELLS + 1;
 const numbers = (values: ArrayLike<number>): number[] => Array.from(values);
+
+/** Nodes through the cheek, the face first. */
+const towardsWall = Math.sign(NODE.wall - NODE.face);
+const CHEEK = Array.from(
+  { length: Math.abs(NODE.wall - NODE.face) + 1 },
+  (_, i) => NODE.face + i * towardsWall,
+);
 
 /** `sample_s` are the moments at which the answer is wanted. */
 export function problemOf(model: StintModel, sample_s: Float64Array) {
@@ -32,54 +41,61 @@ export function problemOf(model: StintModel, sample_s: Float64Array) {
     node: NODE,
     nodes: NODES,
     parent: numbers(PARENT),
+    /** Whether a node's link runs inside the cast ring, between conduction potentials. */
+    cast: Array.from({ length: NODES }, (_, node) => node === NODE.rim || CHEEK.includes(node)),
     stages: stagesOf(stretchesOf(model.scenario)),
     sample_s: numbers(sample_s),
     corners: model.corners.map(cornerOf),
   };
 }
 
+export type Problem = ReturnType<typeof problemOf>;
+export type ProblemCorner = Problem['corners'][number];
+
+function cornerOf({ spec, start, shares, maps }: CornerModel) {
+  const { network, enthalpy_J, radiation, bridge_WpK4, hub_WpK, mount_WpK, discShare, drag_N } =
+    createStepper(spec, start);
+  const names = [...new Set(network.material)];
+  const tables = names.map(enthalpyTable);
+  const tableOf = (node: number): number => names.indexOf(network.material[node]!);
+  return {
+    ...{ bridge_WpK4, hub_WpK, mount_WpK, discShare, drag_N, shares },
+    start_J: numbers(enthalpy_J),
+    link: numbers(network.link),
+    pressed_WpK: network.pressed_WpK,
+    cheekShare: numbers(network.cheekShare),
+    radiation: numbers(radiation),
+    /** The tables of all materials one after another, where each node's begins, and how many of its entries a joule is. */
+    temperature_K: tables.flatMap((table) => numbers(table.temperature_K)),
+    potential: tables.flatMap((table) => numbers(table.potential)),
+    offset: network.material.map((_, node) => tableOf(node) * ENTRIES),
+    entriesPerJoule: network.material.map(
+      (_, node) => 1 / (network.mass_kg[node]! * tables[tableOf(node)]!.step_Jpkg),
+    ),
+    maps: maps.map(mapOf),
+  };
+}
+
+/** Temperature of a node whose enthalpy is so many entries of its table [K] */
+export function temperatureOf({ temperature_K, offset }: ProblemCorner, node: number, entry: number): number {
+  const cell = Math.min(Math.max(Math.floor(entry), 0), CELLS - 1);
+  const from = temperature_K[offset[node]! + cell]!;
+  return from + (entry - cell) * (temperature_K[offset[node]! + cell + 1]! - from);
+}
+
 /** The engine's columns from the temperatures of all nodes, entry by node and sample [K] */
-export function answerOf(
-  { cheekShare }: Problem['corners'][number],
-  T: readonly (readonly number[])[],
-): Answer {
-  const cheek = T.slice(NODE.face, NODE.wall + 1);
+export function answerOf({ cheekShare }: ProblemCorner, T: readonly (readonly number[])[]): Answer {
+  const meanAt = (sample: number): number =>
+    CHEEK.reduce((sum, node, i) => sum + cheekShare[i]! * T[node]![sample]!, 0);
   return {
     face_K: T[NODE.face]!,
-    cheek_K: T[0]!.map((_, sample) => cheek.reduce((sum, own, i) => sum + cheekShare[i]! * own[sample]!, 0)),
+    cheek_K: T[NODE.face]!.map((_, sample) => meanAt(sample)),
     wall_K: T[NODE.wall]!,
     rim_K: T[NODE.rim]!,
     bell_K: T[NODE.bell]!,
     pad_K: T[NODE.padFace]!,
     caliper_K: T[NODE.caliper]!,
     fluid_K: T[NODE.fluid]!,
-  };
-}
-
-export type Problem = ReturnType<typeof problemOf>;
-
-function cornerOf(corner: CornerModel) {
-  const {
-    network,
-    tables,
-    enthalpy_J,
-    radiation,
-    booked_J: _,
-    ...rest
-  } = createStepper(corner.spec, corner.start);
-  return {
-    ...rest,
-    start_J: numbers(enthalpy_J),
-    link: numbers(network.link),
-    pressed_WpK: network.pressed_WpK,
-    cheekShare: numbers(network.cheekShare),
-    temperature_K: numbers(tables.temperature_K),
-    potential: numbers(tables.potential),
-    offset: numbers(tables.offset),
-    entriesPerJoule: numbers(tables.entriesPerJoule),
-    radiation: numbers(radiation),
-    shares: corner.shares,
-    maps: corner.maps.map(mapOf),
   };
 }
 

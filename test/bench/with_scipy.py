@@ -21,14 +21,16 @@ SPRAY_SCALE_K = 80.0
 problem = json.load(open(sys.argv[1]))
 node, nodes, corners = problem["node"], problem["nodes"], problem["corners"]
 count = len(corners)
-parent = np.array(problem["parent"][:-1])
+child = np.array([i for i in range(nodes) if problem["parent"][i] >= 0])
+parent = np.array(problem["parent"])[child]
 RIM, BELL, CALIPER, PAD_FACE, FACE, WALL = (node[n] for n in ("rim", "bell", "caliper", "padFace", "face", "wall"))
 surface = np.array([FACE, WALL, RIM, BELL, CALIPER])
-cast = np.array([i >= FACE or i == RIM for i in range(nodes - 1)])[:, None]
+cast = np.array(problem["cast"])[child][:, None]
 # moves each link's flux out of the child and into the parent, and each surface's heat out of its node
-flow = np.zeros((nodes, nodes - 1))
-flow[np.arange(nodes - 1), np.arange(nodes - 1)] = -1
-flow[parent, np.arange(nodes - 1)] += 1
+links = np.arange(len(child))
+flow = np.zeros((nodes, len(child)))
+flow[child, links] = -1
+flow[parent, links] += 1
 out = np.zeros((nodes, 5))
 out[surface, np.arange(5)] = -1
 
@@ -54,15 +56,17 @@ class Columns:
         share = of_corners("discShare")
         self.to_disc, self.to_pad = wide(share), wide(1 - share)
         self.drag = wide(of_corners("drag_N"))
-        self.links = {False: wide(of_corners("link")[:-1])}
-        self.links[True] = self.links[False].copy()
-        self.links[True][PAD_FACE] = wide(of_corners("pressed_WpK"))
+        apart = wide(of_corners("link"))
+        pressed = apart.copy()
+        pressed[PAD_FACE] = wide(of_corners("pressed_WpK"))
+        self.links = {False: apart[child], True: pressed[child]}
         self.shares = wide(of_corners("shares"))
 
 
 T_TABLE = np.concatenate([corner["temperature_K"] for corner in corners])
 P_TABLE = np.concatenate([corner["potential"] for corner in corners])
-CELLS = len(corners[0]["temperature_K"]) // len(set(corners[0]["offset"])) - 2
+# the last entry that has one after it
+LAST = len(corners[0]["temperature_K"]) // len(set(corners[0]["offset"])) - 2
 BOTH = np.stack([T_TABLE, P_TABLE])
 CLIMB = np.diff(BOTH, append=0)
 
@@ -92,11 +96,11 @@ def rates(H, speed, power, stage, columns):
     on_face, buoyant, kept = alone[:, corner]
 
     at = np.maximum(H * columns.per_joule, 0)
-    cell = np.minimum(at.astype(np.int64), CELLS)
+    cell = np.minimum(at.astype(np.int64), LAST)
     entry = columns.start + cell
     T, P = BOTH[:, entry] + (at - cell) * CLIMB[:, entry]
 
-    drop = np.where(cast, P[:-1] - P[parent], T[:-1] - T[parent])
+    drop = np.where(cast, P[child] - P[parent], T[child] - T[parent])
     F = flow @ (columns.links[stage["pressed"]] * drop)
 
     hot = T[surface]
@@ -194,7 +198,7 @@ def solve(wanted, tolerance):
 
 def temperatures(H):
     at = H * ALONE.per_joule
-    cell = np.clip(at.astype(np.int64), 0, CELLS)
+    cell = np.clip(at.astype(np.int64), 0, LAST)
     entry = ALONE.start + cell
     return T_TABLE[entry] + (at - cell) * CLIMB[0][entry]
 
