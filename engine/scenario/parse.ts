@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { fieldAt } from './keys.ts';
 import { isTree, layOver } from './tree.ts';
-import { defaultScenario } from './library.ts';
+import { defaultScenario } from './default-scenario.ts';
 import { problem, type Problem } from './problem.ts';
 import { checkTogether } from './rules.ts';
 import { scenarioSchema, type Scenario } from './schema.ts';

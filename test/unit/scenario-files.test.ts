@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import * as catalogue from '../../engine/scenario/catalogue.ts';
+import type { Entry } from '../../engine/scenario/entry.ts';
 import { keysUnknown } from '../../engine/scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile, shippedStint } from '../../engine/scenario/library.ts';
+import * as library from '../../engine/scenario/library.ts';
 import { scenarioHash } from '../../web/state/scenario-hash.ts';
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import light from '../../scenarios/cars/light.json' with { type: 'json' };
@@ -18,6 +21,14 @@ describe('a file of the catalogue', () => {
 
   it('must name a car of the library', () => {
     expect(() => assembled({ ...restart, car: 'no such car' })).toThrow('not in the library: no such car');
+  });
+});
+
+describe('the lists of the library', () => {
+  it('name what is in its files', () => {
+    const named = ({ id, name, purpose }: Entry) => ({ id, name, purpose });
+    for (const list of ['cars', 'circuits', 'stints'] as const)
+      expect(catalogue[list]).toEqual(library[list].map(named));
   });
 });
 

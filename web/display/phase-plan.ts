@@ -2,7 +2,7 @@
 import type { Phase, Scenario, Value } from '../../engine/index.ts';
 import { isLeaf } from '../../engine/scenario/keys.ts';
 import { valueAt } from '../../engine/scenario/tree.ts';
-import { driverChanges, drivers } from '../../engine/scenario/library.ts';
+import { driverChanges, drivers } from '../../engine/scenario/drivers.ts';
 import { withChanges } from '../../engine/scenario/changes.ts';
 import { withSides } from '../../engine/scenario/phase-set.ts';
 

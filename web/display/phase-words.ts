@@ -1,7 +1,7 @@
 /** The phases of a stint in words: a line each for the list, short marks for the chart, one sentence for all. */
 import { unitOf } from '../../engine/scenario/field.ts';
 import { fieldAt } from '../../engine/scenario/keys.ts';
-import { drivers } from '../../engine/scenario/library.ts';
+import { drivers } from '../../engine/scenario/drivers.ts';
 import { clockTime, decimal, digitsOf, NBSP, percent, withUnit } from './format.ts';
 import { gapOf, isStand, namesGap, type Change, type PhasePlan, type PlannedPhase } from './phase-plan.ts';
 

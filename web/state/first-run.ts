@@ -2,7 +2,7 @@
  * The stint that the page opens with, run while the page itself is still on its way. A script of its own (`vite.config.ts`)
  * that runs as soon as it is there.
  */
-import { defaultScenario } from '../../engine/scenario/library.ts';
+import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import type { OpenDoor } from './engine-client.ts';
 import { openWorker } from './worker-door.ts';
 

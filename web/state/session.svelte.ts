@@ -9,7 +9,7 @@ import type {
   StintResult,
 } from '../../engine/index.ts';
 import { withValue } from '../../engine/scenario/tree.ts';
-import { shippedStint, withCar, withCircuit, defaultScenario } from '../../engine/scenario/library.ts';
+import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
@@ -24,6 +24,9 @@ export interface Run {
   scenario: Scenario;
   result: StintResult;
 }
+
+export const library = () => import('../../engine/scenario/library.ts');
+type Library = Awaited<ReturnType<typeof library>>;
 
 const lostWords = (why: string): string =>
   `The stint could not be computed: ${why}. The last good picture stays.`;
@@ -108,14 +111,14 @@ export class Session {
     this.#history = settled(this.#history);
   }
 
-  chooseStint(id: string): void {
-    this.#choose(shippedStint(id), 'stint');
+  chooseStint(id: string): Promise<void> {
+    return this.#choose('stint', ({ shippedStint }) => shippedStint(id));
   }
-  chooseCar(id: string): void {
-    this.#choose(withCar(this.#scenario, id), 'car');
+  chooseCar(id: string): Promise<void> {
+    return this.#choose('car', ({ withCar }) => withCar(this.#scenario, id));
   }
-  chooseCircuit(id: string): void {
-    this.#choose(withCircuit(this.#scenario, id), 'circuit');
+  chooseCircuit(id: string): Promise<void> {
+    return this.#choose('circuit', ({ withCircuit }) => withCircuit(this.#scenario, id));
   }
   /** Runs the stint on a measured lap, or on the driver model again. Returns what was refused. */
   driveTrace(trace: Scenario['trace']): readonly Problem[] {
@@ -154,8 +157,14 @@ export class Session {
     return [];
   }
 
-  #choose(scenario: Scenario, name: string): void {
-    this.#take(checkScenario(scenario), name);
+  /** Something of the library, which is loaded for it. */
+  async #choose(name: string, scenarioFrom: (library: Library) => Scenario): Promise<void> {
+    const loaded = await library().catch(() => null);
+    this.#failure = loaded
+      ? ''
+      : `The ${name} could not be loaded. Choose it again when the network is back.`;
+    if (!loaded) return;
+    this.#take(checkScenario(scenarioFrom(loaded)), name);
     this.settle();
   }
 

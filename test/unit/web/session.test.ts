@@ -101,19 +101,19 @@ describe('the session', () => {
     expect(session.scenario.blanking_pct.front).toBe(40);
   });
 
-  it('brings brakes, window and shipped blanking along with another car', () => {
-    session.chooseCar('light');
+  it('brings brakes, window and shipped blanking along with another car', async () => {
+    await session.chooseCar('light');
     expect(session.scenario.brakes.rear.duct).toBeNull();
     expect(session.scenario.blanking_pct.front).toBe(55);
     expect(session.undoName).toBe('car');
   });
 
-  it('leaves a trace behind when a circuit is chosen', () => {
+  it('leaves a trace behind when a circuit is chosen', async () => {
     const ramp = Array.from({ length: 60 }, (_, i) => i + 1);
     const trace = { name: 'log.csv', time_s: ramp, distance_m: ramp, speed_kmh: ramp };
     expect(session.driveTrace(trace)).toEqual([]);
     expect(session.scenario.trace?.name).toBe('log.csv');
-    session.chooseCircuit('slow');
+    await session.chooseCircuit('slow');
     expect(session.scenario.trace).toBeNull();
   });
 

@@ -1,3 +1,5 @@
+import { library } from '../../state/session.svelte.ts';
+
 /** The parts of the stint's page that are not in its first view. Each is loaded when it is shown, or once the page is at rest. */
 export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
@@ -8,6 +10,6 @@ export const traceFile = () => import('./import/trace-file.ts');
 
 /** Loads them all, so that nothing has to be waited for. What fails is loaded, or told of, when it is shown. */
 export function loadAll(): void {
-  for (const load of [phaseEditor, lapTrace, lapTable, feelList, tapeFields, traceFile])
+  for (const load of [phaseEditor, lapTrace, lapTable, feelList, tapeFields, traceFile, library])
     load().catch(() => undefined);
 }

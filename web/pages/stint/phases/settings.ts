@@ -2,7 +2,7 @@
 import type { Phase, Scenario, Value } from '../../../../engine/index.ts';
 import { fieldAt } from '../../../../engine/scenario/keys.ts';
 import { valueAt } from '../../../../engine/scenario/tree.ts';
-import { driverChanges, drivers } from '../../../../engine/scenario/library.ts';
+import { driverChanges, drivers } from '../../../../engine/scenario/drivers.ts';
 import { driverId, isStand } from '../../../display/phase-plan.ts';
 
 const NAMES: Record<string, string> = {
