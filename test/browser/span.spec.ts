@@ -70,24 +70,3 @@ test('an empty span says by how much each side fails and what would help', async
   await expect(sentence).toContainText(/Too hot even fully open; one hose more would gain \d+\sK/);
   await expect(page.getByText(/Least bad 0\s%: \d+\sK too hot/)).toBeVisible();
 });
-
-test('killing the worker in the middle of a search loses nothing', async ({ page }) => {
-  await page.addInitScript(`{
-    const Native = window.Worker;
-    window.started = [];
-    window.Worker = class extends Native {
-      constructor(...args) {
-        super(...args);
-        const at = window.started.push(this) - 1;
-        // the first of the span's workers breaks as soon as it is asked
-        if (at === 1) {
-          this.postMessage = () => this.dispatchEvent(new ErrorEvent('error', { message: 'killed', cancelable: true }));
-        }
-      }
-    };
-  }`);
-  const { sentence, slider } = await openSheet(page);
-  await expect(sentence).toContainText(inWords(front()));
-  expect(await page.evaluate('window.started.length')).toBe(3);
-  await expect(slider('Front blanking')).toHaveValue('70');
-});

@@ -68,10 +68,20 @@ export class Pool<Worker extends { close(): void }> {
   }
 
   #handOut(): void {
-    const isLeft = ({ terms }: Waiting<Worker>): boolean => terms.signal.aborted;
-    for (const { terms, reject } of this.#queue.filter(isLeft)) reject(terms.signal.reason as Error);
-    this.#queue = this.#queue.filter((each) => !isLeft(each));
+    for (const waiting of this.#queue) {
+      const why = this.#whyNever(waiting.terms);
+      if (!why) continue;
+      this.#queue = this.#queue.filter((each) => each !== waiting);
+      waiting.reject(why);
+    }
     for (let next = this.#match(); next; next = this.#match()) this.#start(next.place, next.waiting);
+  }
+
+  /** Why a job that waits is never begun: it was left, or the worker that alone could do it has died. */
+  #whyNever({ signal, by = null }: Terms<Worker>): Error | null {
+    if (signal.aborted) return signal.reason as Error;
+    const isThere = !by || this.#places.some(({ worker }) => worker === by);
+    return isThere ? null : new Error('its worker stopped');
   }
 
   /** The next job that a worker is free for; a worker is opened only for a job that none of those there can do now. */
@@ -121,12 +131,8 @@ export class Pool<Worker extends { close(): void }> {
     place.worker.close();
     this.#places = this.#places.filter((each) => each !== place);
     waiting.deaths += 1;
-    const isLost = (by: Worker | null = null): boolean => by === place.worker;
-    const lost = this.#queue.filter(({ terms }) => isLost(terms.by));
-    this.#queue = this.#queue.filter(({ terms }) => !isLost(terms.by));
-    if (waiting.deaths <= LIVES && !isLost(waiting.terms.by)) this.#queue.unshift(waiting);
-    else lost.push(waiting);
-    for (const { reject } of lost) reject(new Error(`its worker stopped, ${cause}`));
+    if (waiting.deaths > LIVES || waiting.terms.by) waiting.reject(new Error(`its worker stopped, ${cause}`));
+    else this.#queue.unshift(waiting);
     this.#handOut();
   }
 }

@@ -34,7 +34,8 @@ const MOST_SEARCHERS = 4;
 export const openFinder = (): Finder =>
   finder(openSearcher, Math.min(navigator.hardwareConcurrency || 1, MOST_SEARCHERS), browserAlarm);
 
-function openSearcher(): SearchDoor {
+/** One of those. */
+export function openSearcher(): SearchDoor {
   const worker = startEngine();
   const engine = wrap<EngineDoor>(worker);
   const orBroken = breaking(worker);

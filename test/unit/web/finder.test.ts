@@ -164,12 +164,15 @@ describe('when a worker dies', () => {
     expect(count('advance')).toBe(2);
   });
 
-  it('that held the search, it is begun again by another', async () => {
-    const { find, calls } = bench(2, (worker, deed, nth) => worker === 0 && deed === 'advance' && nth > 0);
-    expect(JSON.stringify(await find(drawing(), { signal: untilDone() }))).toBe(whole);
-    const begun = new Set(calls.filter(({ deed }) => deed === 'advance').map(({ search }) => search));
-    expect(begun.size).toBe(2);
-  });
+  it.each(['advance', 'answer'])(
+    'that held the search in an %s, it is begun again by another',
+    async (at) => {
+      const { find, calls } = bench(2, (worker, deed, nth) => worker === 0 && deed === at && nth > 2);
+      expect(JSON.stringify(await find(drawing(), { signal: untilDone() }))).toBe(whole);
+      const begun = new Set(calls.filter(({ deed }) => deed === 'advance').map(({ search }) => search));
+      expect(begun.size).toBe(2);
+    },
+  );
 
   it('and every worker after it, the search fails with a sentence', async () => {
     const { find, opened } = bench(2, () => true);

@@ -177,7 +177,9 @@ describe('a worker that dies', () => {
     void ask('a');
     const mine = ask('mine', { signal, by: workers[0]! });
     await die(0);
-    await expect(mine).rejects.toThrow('its worker stopped, killed');
+    await expect(mine).rejects.toThrow('its worker stopped');
+    const later = ask('mine too', { signal, by: workers[0]! });
+    await expect(later).rejects.toThrow('its worker stopped');
     expect(workers[1]!.doing.map(({ name }) => name)).toEqual(['a']);
   });
 
