@@ -10,13 +10,13 @@ import { growth } from './growth.ts';
 import { library } from './library.ts';
 import { log } from './log.ts';
 import { machine } from './machine.ts';
+import { pool } from './pool.ts';
 import { Missing, tableOf, type Row } from './rows.ts';
 import { scipy } from './scipy.ts';
-import { spans } from './spans.ts';
 import { stint } from './stint.ts';
 
 /** A measure a file; each gives its lines of the table. */
-const measures: Record<string, () => Promise<Row[]>> = { stint, scipy, library, growth, drag, spans, log };
+const measures: Record<string, () => Promise<Row[]>> = { stint, scipy, library, growth, drag, pool, log };
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in measures));
