@@ -44,10 +44,9 @@ export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spr
   if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], doubt: [], driver: [] };
   const told = { result, scenario };
   const others = corners.filter((corner) => corner !== leader);
-  const rest = others.flatMap((corner) => [
-    ...clause(corner, subject(corner, told, ''), clauseOf(spans, corner)),
-    { text: ' ' },
-  ]);
+  const rest = others.flatMap((corner) =>
+    spaced(clause(corner, subject(corner, told, ''), clauseOf(spans, corner))),
+  );
   const across = (corner: CornerResult): Piece[] => acrossFrom(corner, otherSide(result, corner), told);
   const sides = [leader, ...others].flatMap((corner) => [corner, otherSide(result, corner) ?? []].flat());
   const doubt = doubtSentence(sides, spread, scenario);
@@ -65,6 +64,10 @@ export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spr
     driver: driver ? [{ text: driver }] : [],
   };
 }
+
+/** With a space after it: part of its last piece, for a piece of nothing would be pushed along by what comes before it. */
+const spaced = (pieces: Piece[]): Piece[] =>
+  pieces.map((piece, i) => (i < pieces.length - 1 ? piece : { ...piece, text: `${piece.text} ` }));
 
 /** Its parts as they are read out, without those that say nothing. */
 export const spokenParts = ({ lead, rest, doubt, driver }: Sentence): string[] =>
@@ -126,7 +129,7 @@ function acrossFrom(spoke: CornerResult, other: CornerResult | undefined, told: 
   if (!other || !isOut(spoke)) return [];
   const { status, hotMargin_K, coldMargin_K } = other.verdict;
   const isAlike = status === spoke.verdict.status && status !== 'both';
-  if (!isAlike) return [...clause(other, subject(other, told, '')), { text: ' ' }];
+  if (!isAlike) return spaced(clause(other, subject(other, told, '')));
   const by = kelvins(status === 'hot' ? hotMargin_K : coldMargin_K);
   return [{ text: `${capital(cornerName(other))} too, by ${by}. ` }];
 }
