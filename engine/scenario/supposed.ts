@@ -1,6 +1,6 @@
 /** A scenario with other values in the place of those it doubts. */
 import { fieldAt } from './keys.ts';
-import { valueAt, withValue } from './tree.ts';
+import { valueAt, withValues } from './tree.ts';
 import type { Scenario } from './schema.ts';
 
 /** A value of the scenario, and what it would be. */
@@ -11,22 +11,23 @@ export type Supposed = readonly [of: { key: string; likely: number }, value: num
  * the same difference, as far as the range of the key goes: it was measured or guessed from the same ground.
  */
 export function supposed(scenario: Scenario, values: readonly Supposed[]): Scenario {
-  const moved = values.reduce<unknown>((at, [{ key, likely }, value]) => {
-    const withOwn = ownKeys(scenario, key).reduce((tree, own) => {
-      const there = valueAt(scenario, own) as number;
-      return withValue(tree, own, within(own, there + value - likely));
-    }, at);
-    return withValue(withOwn, key, value);
-  }, scenario) as Scenario;
+  const all = values.flatMap(([{ key, likely }, value]) => {
+    const moved = (own: string): number => within(own, (valueAt(scenario, own) as number) + value - likely);
+    return [...ownKeys(scenario, key).map((own) => [own, moved(own)] as const), [key, value] as const];
+  });
+  const moved = withValues(scenario, all) as Scenario;
   const phases = moved.stint.phases.map((phase) => ({ ...phase, ...settings(phase, values) }));
   return { ...moved, stint: { ...moved.stint, phases } };
 }
+
+type Side = keyof Scenario['sides'];
 
 /** Where a side of the axle has its own value in place of the axle's. */
 function ownKeys(scenario: Scenario, key: string): string[] {
   const [, axle, rest] = /^brakes\.(front|rear)\.(.+)$/.exec(key) ?? [];
   if (!axle) return [];
-  const sides = ['left', 'right'].map((side) => `sides.${axle}_${side}.${rest}`);
+  const there = ([`${axle}_left`, `${axle}_right`] as Side[]).filter((side) => scenario.sides[side]);
+  const sides = there.map((side) => `sides.${side}.${rest}`);
   return sides.filter((own) => typeof valueAt(scenario, own) === 'number');
 }
 

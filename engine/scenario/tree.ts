@@ -14,11 +14,37 @@ export function valueAt(tree: unknown, key: string): unknown {
 }
 
 /** A copy of the tree with one value changed; everything off the path is shared, nothing is mutated. */
-export function withValue(tree: unknown, key: string, value: unknown): unknown {
-  const [part = '', ...rest] = key.split('.');
-  const inner = rest.length === 0 ? value : withValue(valueAt(tree, part), rest.join('.'), value);
-  if (Array.isArray(tree)) return tree.map((item, i) => (i === Number(part) ? inner : (item as unknown)));
-  return { ...(isTree(tree) ? tree : {}), [part]: inner };
+export const withValue = (tree: unknown, key: string, value: unknown): unknown =>
+  withValues(tree, [[key, value]]);
+
+/** A list has the items it has: what is put elsewhere in it goes nowhere. */
+function put<T>(at: Tree, part: string, value: T): T {
+  if (!Array.isArray(at) || part in at) at[part] = value;
+  return value;
+}
+
+/** The same with many values changed: what lies on several of their paths is copied once. */
+export function withValues(
+  tree: unknown,
+  values: readonly (readonly [key: string, value: unknown])[],
+): unknown {
+  if (values.length === 0) return tree;
+  const copies = new Set<unknown>();
+  const copyOf = (at: unknown): Tree => {
+    if (copies.has(at)) return at as Tree;
+    const copy = Array.isArray(at) ? [...(at as unknown[])] : { ...(isTree(at) ? at : {}) };
+    copies.add(copy);
+    return copy as Tree;
+  };
+  const root = copyOf(tree);
+  for (const [key, value] of values) {
+    const parts = key.split('.');
+    const last = parts.pop() ?? '';
+    let at = root;
+    for (const part of parts) at = put(at, part, copyOf(at[part]));
+    put(at, last, value);
+  }
+  return root;
 }
 
 /** One tree laid over another: objects merge, anything else (lists too) replaces. */
