@@ -1,5 +1,7 @@
 /** A module of the benchmark in a process of its own: nothing that ran before has warmed, filled or confused it. */
 import { fork, type ChildProcess } from 'node:child_process';
+import { createInterface } from 'node:readline';
+import type { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 
 /** Starts a module beside this file, by its name. */
@@ -22,7 +24,7 @@ export function saidBy<T>(child: ChildProcess): Promise<T> {
 }
 
 /** What a process answers. */
-export function askedOf<T>(child: ChildProcess, question: number): Promise<T> {
+export function asked<T>(child: ChildProcess, question: number): Promise<T> {
   const answer = saidBy<T>(child);
   child.send(question);
   return answer;
@@ -36,4 +38,19 @@ export async function apart<T>(name: string, flags: readonly string[] = []): Pro
   } finally {
     child.kill();
   }
+}
+
+/** Talks with a program line by line. */
+export function lineAsker({ stdin, stdout }: { stdin: Writable; stdout: Readable }) {
+  const lines = createInterface(stdout)[Symbol.asyncIterator]();
+  const next = async (): Promise<string> => {
+    const { value, done } = await lines.next();
+    if (done) throw new Error('bench: a program ended early');
+    return value;
+  };
+  const ask = (question: string): Promise<string> => {
+    stdin.write(`${question}\n`);
+    return next();
+  };
+  return { next, ask };
 }

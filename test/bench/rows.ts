@@ -71,6 +71,7 @@ const cellsOf = ({ name, unit, n, median, low, high, wanted = '', error }: Row):
 /** Three digits, and all of those before the point. */
 function digits(value: number): string {
   if (value === 0 || !Number.isFinite(value)) return String(value);
+  if (Math.abs(value) < 1e-3) return value.toExponential(1);
   const places = 2 - Math.floor(Math.log10(Math.abs(value)));
-  return value.toFixed(Math.min(Math.max(places, 0), 6));
+  return value.toFixed(Math.max(places, 0));
 }

@@ -3,11 +3,10 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { compile } from '../../engine/stint/compile.ts';
 import { run } from '../../engine/stint/run.ts';
-import { askedOf, started } from './apart.ts';
+import { asked, lineAsker, started } from './apart.ts';
 import { equalError } from './equal-error.ts';
 import { pythonWithScipy } from './machine.ts';
 import { answerOf, problemOf } from './problem.ts';
@@ -25,8 +24,8 @@ interface Solved {
 }
 
 export async function scipy(): Promise<Row[]> {
-  const python = pythonWithScipy();
-  if (!python) throw new Missing('needs python3 with scipy');
+  const program = pythonWithScipy();
+  if (!program) throw new Missing('needs python3 with scipy');
   const model = compile(referenceStint());
   const { clock, corners } = run(model);
   const columns = corners.map((corner) => corner.columns!);
@@ -34,22 +33,18 @@ export async function scipy(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-scipy-'));
   const path = join(folder, 'problem.json');
   writeFileSync(path, JSON.stringify(problem));
-  const child = spawn(python, [SCRIPT, path], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const child = spawn(program, [SCRIPT, path], { stdio: ['pipe', 'pipe', 'inherit'] });
   const kernel = started('kernel-in-node.ts');
   try {
-    const lines = createInterface(child.stdout)[Symbol.asyncIterator]();
-    const solve = async (tolerance: number): Promise<Solved> => {
-      child.stdin.write(`${tolerance}\n`);
-      const { value, done } = await lines.next();
-      if (done) throw new Error('bench: the comparison in Python ended early');
-      return JSON.parse(value) as Solved;
-    };
+    const python = lineAsker(child);
+    const solve = async (tolerance: number): Promise<Solved> =>
+      JSON.parse(await python.ask(String(tolerance))) as Solved;
     const found = await equalError({ model, time_s: clock.time_s, columns }, async (tolerance) =>
       (await solve(tolerance)).T.map((T, i) => answerOf(problem.corners[i]!, T)),
     );
     const [theirs, ours]: [number[], number[]] = [[], []];
     for (let round = 0; round < ROUNDS; round++) {
-      ours.push(await askedOf<number>(kernel, TURNS));
+      ours.push(await asked<number>(kernel, TURNS));
       theirs.push((await solve(found.tolerance)).took_ms);
     }
     const { error } = found;
