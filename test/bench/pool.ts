@@ -49,6 +49,7 @@ export const pool = (): Promise<Row[]> =>
       left.push(
         await page.evaluate(([asked, after]) => bench().cancel(asked, after), [drawing(200, i), 8] as const),
       );
+    const alone_ms = await dragGaps(page, 'Front blanking');
     await page.evaluate((asked) => bench().begin(asked), drawing(5000));
     const gaps = await dragGaps(page, 'Front blanking');
     const { runs } = await page.evaluate(() => bench().end());
@@ -69,6 +70,7 @@ export const pool = (): Promise<Row[]> =>
         'at most 50',
       ),
       told('gap between frames, blanking dragged during a search still wanted', gaps, '99 % 34'),
+      told('the same without such a search', alone_ms),
       rowOf('runs of that search meanwhile', [runs], { unit: '' }),
     ];
   });
