@@ -20,13 +20,19 @@ function textOf(part: unknown): string {
 
 /** Eight hexadecimal digits that tell two scenarios apart on paper (FNV-1a, 32 bit); not a proof of anything. */
 export function scenarioHash(scenario: Scenario): string {
-  let hash = 0x811c9dc5;
   const parts = Object.entries(scenario).filter(([, part]) => part !== undefined);
   const inTurn = parts.sort(([a], [b]) => (a < b ? -1 : 1));
-  const text = inTurn.map(([key, part]) => `${JSON.stringify(key)}:${textOf(part)}`).join(',');
-  for (const char of `{${text}}`) {
-    hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193);
-  }
+  const texts = inTurn.flatMap(([key, part], i) => [i === 0 ? '{' : ',', `"${key}":`, textOf(part)]);
+  const hash = hashed([...texts, '}']);
   const digits = (hash >>> 0).toString(16).padStart(8, '0');
   return `${digits.slice(0, 4)} ${digits.slice(4)}`;
+}
+
+/** Of the texts one after another. Not of them joined: such a text is slow to walk through, in every frame of a drag. */
+function hashed(texts: readonly string[]): number {
+  let hash = 0x811c9dc5;
+  for (const text of texts) {
+    for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  }
+  return hash;
 }
