@@ -5,6 +5,9 @@ import type { ErrorOfRun } from './rows.ts';
 
 const TOLERANCES = [1e-2, 5e-3, 2e-3, 1e-3, 5e-4, 2e-4, 1e-4, 5e-5, 2e-5, 1e-5, 5e-6, 2e-6, 1e-6];
 
+/** Two answers to one problem, each within a kelvin of the reference, cannot be further from each other [K] */
+const FURTHEST_K = 2;
+
 export interface Ours {
   model: StintModel;
   time_s: Float64Array;
@@ -28,7 +31,9 @@ export async function equalError(
     const answers = await solve(tolerance);
     const error = errorOf(model, time_s, answers);
     if (error.peak_K > ours.peak_K || error.trace_K > ours.trace_K) continue;
-    return { tolerance, error, apart_K: apartBy(columns, answers) };
+    const apart_K = apartBy(columns, answers);
+    if (apart_K > FURTHEST_K) throw new Error(`bench: another problem, ${apart_K} K from the engine`);
+    return { tolerance, error, apart_K };
   }
   throw new Error('bench: no tolerance is as good as the engine');
 }
