@@ -40,13 +40,15 @@ export async function answerAll(input: Readable, output: Writable, threads: numb
     allRan &&= !isRefused;
     return `${text}\n`;
   };
-  const limits = { concurrency: GIVEN_OUT * threads, highWaterMark: AHEAD * threads };
+  const ended = new AbortController();
+  const { signal } = ended;
+  const limits = { concurrency: GIVEN_OUT * threads, highWaterMark: AHEAD * threads, signal };
   try {
-    await pipeline(input, linesOf, (lines) => Readable.from(lines).map(answer, limits), output, {
-      end: false,
-    });
+    await pipeline(Readable.from(linesOf(input)).map(answer, limits), output, { end: false });
     return allRan;
   } finally {
+    ended.abort();
+    input.destroy();
     await pool.destroy();
   }
 }
