@@ -180,11 +180,16 @@ test('on one core one worker brings all', async ({ page }) => {
   expect(await started(page)).toBe(2);
 });
 
-test('a page that is hidden goes on with its search', async ({ page, context }) => {
+test('a page that is frozen in the background in the middle of a search goes on where it was', async ({
+  page,
+}) => {
+  await watchWorkers(page);
   const { sentence } = await openSheet(page);
-  const other = await context.newPage();
-  await other.goto('about:blank');
-  await other.bringToFront();
+  await runsBegun(page, 60);
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
+  await new Promise((resolve) => setTimeout(resolve, 1500));
+  await cdp.send('Page.setWebLifecycleState', { state: 'active' });
   await expect(sentence).toContainText(COUNTED, PATIENCE);
-  await other.close();
+  expect(await started(page)).toBe(3);
 });
