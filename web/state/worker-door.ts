@@ -2,6 +2,7 @@
 import { proxy, wrap } from 'comlink';
 import type { ByHandReply, EngineDoor, ReaderDoor, RunRequest } from '../../engine/index.ts';
 import { browserAlarm } from './alarm.ts';
+import { breaking } from './breaking.ts';
 import type { OpenDoor } from './engine-client.ts';
 import { finder, type Finder, type SearchDoor } from './finder.ts';
 import type { TraceDoor } from './trace-client.ts';
@@ -62,25 +63,4 @@ export function openReader(): TraceDoor {
     readTrace: (file, choices, progress) => orBroken(reader.readTrace(file, choices, proxy(progress))),
     close: () => worker.terminate(),
   };
-}
-
-/** What is asked of a worker, or a rejection when it breaks. A race against one promise would keep all that ever ran in it. */
-function breaking(worker: Worker): <T>(asked: Promise<T>) => Promise<T> {
-  const waiting = new Set<(cause: Error) => void>();
-  let broken: Error | null = null;
-  const breakWith = (message: string): void => {
-    broken = new Error(message);
-    for (const reject of waiting) reject(broken);
-  };
-  worker.onerror = (event) => {
-    event.preventDefault();
-    breakWith(event.message || 'it could not be started');
-  };
-  worker.onmessageerror = () => breakWith('its answer could not be read');
-  return (asked) =>
-    new Promise((resolve, reject) => {
-      if (broken) return reject(broken);
-      waiting.add(reject);
-      asked.then(resolve, reject).finally(() => waiting.delete(reject));
-    });
 }
