@@ -1,8 +1,8 @@
-import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join } from 'node:path';
 import { chromium } from '@playwright/test';
+import { installFromDebian, ran } from '../support/install.ts';
 
 export const chromiumArgs = [
   '--no-sandbox',
@@ -29,7 +29,7 @@ export async function findBrowser(): Promise<string> {
     if (await starts(wanted)) return wanted;
     throw new Error(`EMBERLAP_CHROMIUM: cannot start "${wanted}"`);
   }
-  const found = (await firstThatStarts()) ?? (await installFromPlaywright()) ?? (await installFromDebian());
+  const found = (await firstThatStarts()) ?? (await installFromPlaywright()) ?? (await installedFromDebian());
   if (found) return found;
   throw new Error(
     'browser: no Chromium starts here and none could be installed. ' +
@@ -66,23 +66,6 @@ async function installFromPlaywright(): Promise<string | undefined> {
   return ran(process.execPath, [playwrightCommand, 'install', 'chromium']) ? firstThatStarts() : undefined;
 }
 
-async function installFromDebian(): Promise<string | undefined> {
-  if (process.platform !== 'linux' || process.getuid?.() !== 0) return undefined;
-  const installed =
-    ran('apt-get', ['update']) && ran('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
-  return installed ? firstThatStarts() : undefined;
-}
-
-function ran(command: string, args: string[]): boolean {
-  console.log(`browser: ${command} ${args.join(' ')}`);
-  try {
-    execFileSync(command, args, {
-      stdio: ['ignore', 'inherit', 'inherit'],
-      timeout: 300_000,
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-    });
-    return true;
-  } catch {
-    return false;
-  }
+async function installedFromDebian(): Promise<string | undefined> {
+  return installFromDebian('chromium') ? firstThatStarts() : undefined;
 }
