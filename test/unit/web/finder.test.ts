@@ -14,7 +14,7 @@ const toy = toyStint({
   'brakes.rear.wheel.crossflow': [0.5, 1],
   'car.brake_balance_front': [0.6, 0.68],
 });
-const DRAWS = 24;
+const DRAWS = 12;
 const drawing = (scenario = toy): Question<'spread'> => ({
   sought: 'spread',
   sample: { draws: DRAWS, seed: 3 },
@@ -182,4 +182,27 @@ describe('when a worker dies', () => {
     });
     expect(opened()).toBe(3);
   });
+});
+
+it('whatever is begun, left and killed in whatever order, all are told an end and the next search finds the same', async () => {
+  const DRAWN = 2;
+  const short = { ...drawing(), sample: { draws: DRAWN, seed: 3 } };
+  const whole = { kind: 'found', found: finished(spread(toy, short.sample)) };
+  // a search survives two deaths of the workers that hold it
+  const { find, limit, mostBusy } = bench(3, (worker, _, nth) => worker < 2 && nth === 11 + 9 * worker);
+  const ends = Array.from({ length: 24 }, async (_, i) => {
+    const end = new AbortController();
+    const leaveAfter = (7 * i) % 6;
+    if (i % 5 === 0) limit(1 + ((i / 5) % 3));
+    const progress = (done: number): void => {
+      if (done === leaveAfter) end.abort();
+    };
+    return [leaveAfter, await find(short, { signal: end.signal, progress })] as const;
+  });
+  for (const [leaveAfter, reply] of await Promise.all(ends)) {
+    if (leaveAfter >= 1 && leaveAfter <= DRAWN + 1) expect(reply).toEqual({ kind: 'left' });
+    else expect(reply).toEqual(whole);
+  }
+  expect(mostBusy()).toBeLessThanOrEqual(3);
+  expect(await find(short, { signal: untilDone() })).toEqual(whole);
 });
