@@ -1,195 +1,182 @@
 /**
  * Advances one corner over the steps of one lap.
  *
- *     dH/dt = F(H) + s(t), solved by a two-stage Rosenbrock-W method, γ = 1 − 1/√2, one factorisation a step:
- *     (I − γΔtJ) k₁ = Δt (F(H) + sₙ + γΔs)
- *     (I − γΔtJ) k₂ = Δt (F(H + k₁) + sₙ₊₁ − γΔs) − 2 k₁
- *     H ← H + 3/2 k₁ + 1/2 k₂,   and every loss is booked with the same weights
+ *     dH/dt = F(H) + s(t),  solved by ROS3 (see `ros3.ts`): one factorisation of I − γΔtJ and two evaluations of F a step,
+ *     and every loss booked with the weights and tangents of its stages
  *
- * Second order whatever J leaves out (here: how h moves with temperature, and the wheelhouse's warmth).
- * Source: Verwer, Spee, Blom & Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456 (from memory; order tested).
+ * J leaves out how the wheelhouse's warmth follows the corner, and the radiation from edge to caliper. Both are slow; what
+ * they cost is of first order in the step, and small (tested). Why all is made inside one function: see `rates.ts`.
  */
 import type { CornerColumns } from './columns.ts';
 import type { ConductanceMap } from './conductance-map.ts';
 import type { LapSteps } from './lap-input.ts';
-import { NODE, NODES, PARENT } from './network.ts';
-import {
-  dP,
-  dT,
-  evaluate,
-  F,
-  G,
-  isCast,
-  lookUp,
-  loss,
-  setConductances,
-  slope,
-  T,
-  wheelhouse_K,
-} from './rates.ts';
+import { NODE, TREE } from './network.ts';
+import { makeRates } from './rates.ts';
+import { makeRecord } from './record.ts';
+import { ROS3 } from './ros3.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 
-const GAMMA = 1 - Math.SQRT1_2;
-const { rim, bell, caliper, padFace, face, wall } = NODE;
-
 /** A step is cut where a slope changes by this factor over it, or a temperature by so much [K], down to a share of it. */
-const BEND = 1.5;
+const MOST_BEND = 1.1;
 const LEAP_K = 400;
 const SMALLEST = 1 / 64;
 
-const k1 = new Float64Array(NODES);
-const k2 = new Float64Array(NODES);
-const before_K = new Float64Array(NODES);
-const slopeBefore = new Float64Array(NODES);
-/** What a step books, by BOOK [J] */
-const tally = new Float64Array(6);
-const diagonal = new Float64Array(NODES);
-const toParent = new Float64Array(NODES);
-const toChild = new Float64Array(NODES);
+/** Runs the lap; `share` is this corner's part of the heat of all four brakes. Writes samples first ... first + steps. */
+export const driveLap = makeKernel();
 
-/** Runs the lap; `share` is this corner's part of the heat of all four brakes. Writes samples first + 1 ... first + steps. */
-export function driveLap(
-  s: Stepper,
-  lap: LapSteps,
-  share: number,
-  map: ConductanceMap,
-  out: CornerColumns | null,
-  first: number,
-): void {
-  const { enthalpy_J: H, booked_J: booked, network } = s;
-  for (let n = 0; n < lap.steps; n++) {
-    const dt = lap.dt_s[n]!;
-    const speed = lap.speed_mps[n]!;
-    setConductances(map, speed);
-    for (let i = 0; i < NODES; i++) G[i] = network.link[i]!;
-    if (lap.pressed[n]) G[padFace] = network.pressed_WpK;
-    const drag = s.drag_N * speed;
-    const s0 = share * lap.powerStart_W[n]! + drag;
-    const rise = share * lap.powerEnd_W[n]! + drag - s0;
-    // whole, or in halves of halves where a material's slope bends within it
-    for (let done = 0, part = 1; done < 1;) {
-      if (!attempt(s, part * dt, s0 + done * rise, s0 + (done + part) * rise) && part > SMALLEST) {
-        part /= 2;
-        continue;
+function makeKernel() {
+  const { nodes, cast, parent } = TREE;
+  const { rim, bell, caliper, padFace, face, wall } = NODE;
+  const { gamma, c21, c31, c32, m1, m2, m3, w1, w2, w3, rise1, rise2, rise3, bend1, bend2, bend3 } = ROS3;
+  const { faceAir, vaneAir, otherAir, radiation, conducted, brakeHeat } = BOOK;
+  const rates = makeRates();
+  const { T, dT, dP, G, F, loss, slope, setAir, evaluate } = rates;
+  const record = makeRecord(rates);
+
+  const column = (): Float64Array => new Float64Array(nodes);
+  const [K1, K2, K3] = [column(), column(), column()];
+  /** As the step begins: temperatures and their slopes, and the losses by BOOK. */
+  const [before_K, slopeBefore, lossBefore] = [column(), column(), column()];
+  /** I − γΔtJ eliminated: what a node's row gives to its parent's, what it takes back from it, and the inverse of its pivot. */
+  const [up, down, pivot] = [column(), column(), column()];
+  /** The step, and the part of it under way: its length [s], mean, rise and bend of the heat made in this corner [W] */
+  const [whole, part] = [column(), column()];
+  const [length, mean, rise, bend] = [0, 1, 2, 3];
+
+  return (
+    s: Stepper,
+    lap: LapSteps,
+    share: number,
+    map: ConductanceMap,
+    out: CornerColumns | null,
+    first: number,
+  ): void => {
+    const { enthalpy_J: H, network } = s;
+    for (let i = 0; i < nodes; i++) G[i] = network.link[i]!;
+    for (let n = 0; n < lap.steps; n++) {
+      setAir(map, lap.speed_mps, n);
+      G[padFace] = lap.pressed[n] ? network.pressed_WpK : network.link[padFace]!;
+      whole[length] = lap.dt_s[n]!;
+      whole[mean] = share * lap.power_W[n]! + s.drag_N * lap.speed_mps[n]!;
+      whole[rise] = share * lap.rise_W[n]!;
+      whole[bend] = share * lap.bend_W[n]!;
+      // whole, or in halves of halves where a material's slope bends within it
+      for (let done = 0, cut = 1; done < 1;) {
+        evaluate(s, H, true);
+        if (out && done === 0) record(s, out, first + n);
+        takePart(done, cut);
+        if (!stages(s) && cut > SMALLEST) {
+          cut /= 2;
+          continue;
+        }
+        for (let i = 0; i < nodes; i++) H[i]! += m1 * K1[i]! + m2 * K2[i]! + m3 * K3[i]!;
+        book(s.booked_J);
+        done += cut;
+        cut = Math.min(2 * cut, 1 - done);
       }
-      for (let i = 0; i < NODES; i++) H[i]! += 1.5 * k1[i]! + 0.5 * k2[i]!;
-      for (let i = 0; i < tally.length; i++) booked[i]! += tally[i]!;
-      done += part;
-      part = Math.min(2 * part, 1 - done);
     }
-    if (!out) continue;
-    out.wheelhouse_K[first + n + 1] = wheelhouse_K[0]!;
-    record(s, out, first + n + 1);
+    if (!out) return;
+    evaluate(s, H, true);
+    record(s, out, first + lap.steps);
+  };
+
+  /** The parabola of the power over a share of the step. */
+  function takePart(done: number, cut: number): void {
+    const middle = done + cut / 2;
+    part[length] = cut * whole[length]!;
+    part[mean] =
+      whole[mean]! +
+      whole[rise]! * (middle - 0.5) +
+      whole[bend]! * (1 - 6 * middle + 6 * middle * middle + (cut * cut) / 2);
+    part[rise] = cut * (whole[rise]! + whole[bend]! * (12 * middle - 6));
+    part[bend] = cut * cut * whole[bend]!;
   }
-}
 
-/** Both stages of one step of dt under a power from s0 to s1, into k1, k2 and tally; false where the tangents do not hold over it. */
-function attempt(s: Stepper, dt: number, s0: number, s1: number): boolean {
-  const H = s.enthalpy_J;
-  const change = GAMMA * (s1 - s0);
-  tally.fill(0);
-
-  evaluate(s, H, true);
-  before_K.set(T);
-  slopeBefore.set(dT);
-  factorise(GAMMA * dt);
-  addSource(s.discShare, s0 + change);
-  for (let i = 0; i < NODES; i++) k1[i] = dt * F[i]!;
-  solve(k1);
-  book(tally, dt, k1);
-
-  for (let i = 0; i < NODES; i++) k2[i] = H[i]! + k1[i]!;
-  evaluate(s, k2, false);
-  const holds = tangentsHold();
-  addSource(s.discShare, s1 - change);
-  for (let i = 0; i < NODES; i++) k2[i] = dt * F[i]! - 2 * k1[i]!;
-  solve(k2);
-  book(tally, dt, k2);
-  tally[BOOK.brakeHeat] = (dt * (s0 + s1)) / 2;
-  return holds;
-}
-
-/**
- * Whether what the first stage took for the slopes of the disc still holds where it leads: iron takes up five times as much
- * heat within its transformation as beside it, and a tangent that is far too flat makes a long step unstable.
- */
-function tangentsHold(): boolean {
-  for (let i = 0; i < NODES; i++) {
-    if (!isCast[i]) continue;
-    const bend = dT[i]! / slopeBefore[i]!;
-    if (bend > BEND || bend < 1 / BEND || Math.abs(T[i]! - before_K[i]!) > LEAP_K) return false;
+  /** The stages of one part from what `evaluate` found at its start; false where the tangents do not hold over it. */
+  function stages(s: Stepper): boolean {
+    const h = gamma * part[length]!;
+    const { enthalpy_J: H, discShare } = s;
+    factorise();
+    for (let j = 0; j < 5; j++) lossBefore[j] = loss[j]!;
+    for (let i = 0; i < nodes; i++) {
+      before_K[i] = T[i]!;
+      slopeBefore[i] = dT[i]!;
+      K1[i] = h * F[i]!;
+    }
+    const heat1 = h * (part[mean]! + rise1 * part[rise]! + bend1 * part[bend]!);
+    K1[face]! += discShare * heat1;
+    K1[padFace]! += (1 - discShare) * heat1;
+    solve(K1);
+    for (let i = 0; i < nodes; i++) K2[i] = H[i]! + K1[i]!;
+    evaluate(s, K2, false);
+    for (let i = 0; i < nodes; i++) K2[i] = h * F[i]! + gamma * c21 * K1[i]!;
+    const heat2 = h * (part[mean]! + rise2 * part[rise]! + bend2 * part[bend]!);
+    K2[face]! += discShare * heat2;
+    K2[padFace]! += (1 - discShare) * heat2;
+    solve(K2);
+    for (let i = 0; i < nodes; i++) K3[i] = h * F[i]! + gamma * (c31 * K1[i]! + c32 * K2[i]!);
+    const heat3 = h * (part[mean]! + rise3 * part[rise]! + bend3 * part[bend]!);
+    K3[face]! += discShare * heat3;
+    K3[padFace]! += (1 - discShare) * heat3;
+    solve(K3);
+    return tangentsHold();
   }
-  return true;
-}
 
-function addSource(discShare: number, power_W: number): void {
-  F[face]! += discShare * power_W;
-  F[padFace]! += (1 - discShare) * power_W;
-}
-
-/** I − γΔtJ on the tree, eliminated from the leaves to the wall. */
-function factorise(h: number): void {
-  diagonal.fill(1);
-  diagonal[face]! += h * (slope[0]! + slope[5]! + slope[12]!);
-  diagonal[wall]! += h * (slope[1]! + slope[6]! + slope[13]!);
-  diagonal[rim]! += h * (slope[2]! + slope[7]!);
-  diagonal[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
-  diagonal[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
-  for (let i = 0; i < wall; i++) {
-    const p = PARENT[i]!;
-    const own = h * G[i]! * (isCast[i] ? dP[i]! : dT[i]!);
-    const parents = h * G[i]! * (isCast[i] ? dP[p]! : dT[p]!);
-    diagonal[i]! += own;
-    diagonal[p]! += parents;
-    toParent[i] = parents;
-    toChild[i] = own;
+  /**
+   * Whether what the first stage took for the slopes of the disc still holds where it leads: iron takes up five times as much
+   * heat within its transformation as beside it, and a tangent that is far too flat makes a long step unstable.
+   */
+  function tangentsHold(): boolean {
+    for (let i = cast; i < nodes; i++) {
+      const changed = dT[i]! / slopeBefore[i]!;
+      if (changed > MOST_BEND || changed < 1 / MOST_BEND || Math.abs(T[i]! - before_K[i]!) > LEAP_K)
+        return false;
+    }
+    return true;
   }
-  for (let i = 0; i < wall; i++) {
-    toChild[i]! /= diagonal[i]!;
-    diagonal[PARENT[i]!]! -= toChild[i]! * toParent[i]!;
+
+  /** I − γΔtJ on the tree, eliminated from the leaves to the face. */
+  function factorise(): void {
+    const h = gamma * part[length]!;
+    for (let i = 0; i < nodes; i++) pivot[i] = 1;
+    pivot[face]! += h * (slope[0]! + slope[5]! + slope[12]!);
+    pivot[wall]! += h * (slope[1]! + slope[6]! + slope[13]!);
+    pivot[rim]! += h * (slope[2]! + slope[7]!);
+    pivot[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
+    pivot[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
+    for (let i = 0; i < face; i++) {
+      const p = parent[i]!;
+      const g = h * G[i]!;
+      const own = g * (i < cast ? dT[i]! : dP[i]!);
+      const parents = g * (i < cast ? dT[p]! : dP[p]!);
+      const inverse = 1 / (pivot[i]! + own);
+      pivot[i] = inverse;
+      up[i] = own * inverse;
+      down[i] = parents * inverse;
+      pivot[p]! += parents - own * inverse * parents;
+    }
+    pivot[face] = 1 / pivot[face]!;
   }
-}
 
-function solve(k: Float64Array): void {
-  for (let i = 0; i < wall; i++) k[PARENT[i]!]! += toChild[i]! * k[i]!;
-  k[wall]! /= diagonal[wall]!;
-  for (let i = wall - 1; i >= 0; i--) k[i] = (k[i]! + toParent[i]! * k[PARENT[i]!]!) / diagonal[i]!;
-}
+  function solve(k: Float64Array): void {
+    for (let i = 0; i < face; i++) k[parent[i]!]! += up[i]! * k[i]!;
+    k[face]! *= pivot[face]!;
+    for (let i = face - 1; i >= 0; i--) k[i] = pivot[i]! * k[i]! + down[i]! * k[parent[i]!]!;
+  }
 
-/** Books the losses of one stage with the weight and the tangents the stage itself used. */
-function book(booked: Float64Array, dt: number, k: Float64Array): void {
-  const h = dt / 2;
-  const other =
-    slope[2]! * k[rim]! +
-    slope[3]! * k[bell]! +
-    slope[4]! * k[caliper]! +
-    slope[12]! * k[face]! +
-    slope[13]! * k[wall]!;
-  const radiated =
-    slope[5]! * k[face]! +
-    slope[6]! * k[wall]! +
-    slope[7]! * k[rim]! +
-    slope[8]! * k[bell]! +
-    slope[9]! * k[caliper]!;
-  booked[BOOK.faceAir]! += h * (loss[BOOK.faceAir]! + GAMMA * slope[0]! * k[face]!);
-  booked[BOOK.vaneAir]! += h * (loss[BOOK.vaneAir]! + GAMMA * slope[1]! * k[wall]!);
-  booked[BOOK.otherAir]! += h * (loss[BOOK.otherAir]! + GAMMA * other);
-  booked[BOOK.radiation]! += h * (loss[BOOK.radiation]! + GAMMA * radiated);
-  const led = slope[10]! * k[bell]! + slope[11]! * k[caliper]!;
-  booked[BOOK.conducted]! += h * (loss[BOOK.conducted]! + GAMMA * led);
-}
-
-/** Temperatures at the end of a step into the columns. */
-export function record(s: Stepper, out: CornerColumns, sample: number): void {
-  lookUp(s, s.enthalpy_J);
-  let mean = 0;
-  for (let i = face; i <= wall; i++) mean += s.network.cheekShare[i - face]! * T[i]!;
-  out.face_K[sample] = T[face]!;
-  out.cheek_K[sample] = mean;
-  out.wall_K[sample] = T[wall]!;
-  out.rim_K[sample] = T[rim]!;
-  out.bell_K[sample] = T[bell]!;
-  out.pad_K[sample] = T[padFace]!;
-  out.caliper_K[sample] = T[caliper]!;
-  out.fluid_K[sample] = T[NODE.fluid]!;
+  /** Books heat and losses of a part. */
+  function book(booked: Float64Array): void {
+    const dt = part[length]!;
+    const at = K1;
+    for (let i = 0; i < nodes; i++) at[i] = w1 * K1[i]! + w2 * K2[i]! + w3 * K3[i]!;
+    for (let j = 0; j < 5; j++) booked[j]! += dt * (w1 * lossBefore[j]! + (w2 + w3) * loss[j]!);
+    booked[brakeHeat]! += dt * part[mean]!;
+    booked[faceAir]! += dt * slope[0]! * at[face]!;
+    booked[vaneAir]! += dt * slope[1]! * at[wall]!;
+    const other = slope[2]! * at[rim]! + slope[3]! * at[bell]! + slope[4]! * at[caliper]!;
+    booked[otherAir]! += dt * (other + slope[12]! * at[face]! + slope[13]! * at[wall]!);
+    const disc = slope[5]! * at[face]! + slope[6]! * at[wall]! + slope[7]! * at[rim]!;
+    booked[radiation]! += dt * (disc + slope[8]! * at[bell]! + slope[9]! * at[caliper]!);
+    booked[conducted]! += dt * (slope[10]! * at[bell]! + slope[11]! * at[caliper]!);
+  }
 }

@@ -5,9 +5,13 @@ export interface LapSteps {
   dt_s: Float64Array;
   /** Mean car speed of each step [m/s] */
   speed_mps: Float64Array;
-  /** Heat of all four brakes at the start and at the end of each step; the mean of both times dt is exact [W] */
-  powerStart_W: Float64Array;
-  powerEnd_W: Float64Array;
+  /**
+   * Power of all four brakes over the share w of each step: power + rise (w − ½) + bend (1 − 6 w + 6 w²). So it keeps its
+   * mean, which times dt is the exact heat, and its first two moments [W]
+   */
+  power_W: Float64Array;
+  rise_W: Float64Array;
+  bend_W: Float64Array;
   /** 1 where the pads are pressed on the disc. */
   pressed: Uint8Array;
 }

@@ -2,12 +2,12 @@
  * The thermal network of one corner: nodes, their masses and materials, and the links between them.
  *
  * The two cheeks of a disc are alike, so one representative cheek stands for both: its nodes carry the mass and area of
- * both. The links form a tree, numbered so that a node's parent always has the higher number: elimination in that order
- * fills nothing in.
+ * both. The links form a tree with the rubbed face as its root, numbered so that a node's parent always has the higher number:
+ * elimination in that order fills nothing in, and pads and disc can be eliminated side by side.
  *
- *     rim ─┐                     bell ─┐
- *     fluid ─ caliper ─ plate ─ pad ─ pad face ─ FACE ─ c1 ─ c2 ─ c3 ─ c4 ─ c5 ─ WALL
- *                                                           (rim joins at c3)
+ *     fluid ─ caliper ─ plate ─ pad ─ pad face ─ FACE ─ c1 ─ c2 ─ c3 ─ c4 ─ c5 ─ wall ─ bell
+ *                                                                 │
+ *                                                                rim
  */
 import { cheekGaps, cheekShares } from './cheek-mesh.ts';
 import type { CornerSpec } from './corner-spec.ts';
@@ -16,20 +16,26 @@ import { materials, type MaterialName } from './materials.ts';
 import { conductanceShimmed } from './shim.ts';
 
 export const NODE = {
-  rim: 0,
-  bell: 1,
-  fluid: 2,
-  caliper: 3,
-  plate: 4,
-  pad: 5,
-  padFace: 6,
-  face: 7,
-  wall: 13,
+  bell: 0,
+  fluid: 1,
+  caliper: 2,
+  plate: 3,
+  pad: 4,
+  padFace: 5,
+  rim: 6,
+  wall: 7,
+  face: 13,
 } as const;
 export const NODES = 14;
-/** Parent of each node; the wall is the root. */
-export const PARENT = Int32Array.from([10, 13, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, -1]);
-const CHEEK_NODES = NODE.wall - NODE.face + 1;
+export const TREE = {
+  nodes: NODES,
+  /** Parent of each node; the face is the root. */
+  parent: Int32Array.of(7, 2, 3, 4, 5, 13, 10, 8, 9, 10, 11, 12, 13, -1),
+  /** Nodes from this one on are of the cast ring: their links run between conduction potentials. */
+  cast: NODE.rim,
+} as const;
+/** Nodes through the cheek from the rubbed face to the vanes' wall. */
+export const CHEEK = Int32Array.of(13, 12, 11, 10, 9, 8, 7);
 /** Depth of the pad that follows the rubbed surface within a stop [m] */
 const PAD_SKIN_M = 0.003;
 /** Radial width of the edge that counts as rim [m] */
@@ -45,7 +51,7 @@ export interface Network {
    * inside the cast ring (rim and cheek nodes).
    */
   link: Float64Array;
-  /** Share of the cheek's mass in each of its nodes, vanes included in the last. */
+  /** Share of the cheek's mass in each of its nodes, face first and vanes included in the last. */
   cheekShare: Float64Array;
   /** Conductance of the pads pressed on the disc [W/K] */
   pressed_WpK: number;
@@ -60,17 +66,14 @@ export function buildNetwork(spec: CornerSpec): Network {
   const area_m2 = disc.swept_m2;
   const cheek_kg = Math.min(iron.density_kgpm3 * disc.cheek_m * area_m2, disc.ringMass_kg - rim_kg);
   const vanes_kg = disc.ringMass_kg - rim_kg - cheek_kg;
-  const gaps = cheekGaps(disc.cheek_m, CHEEK_NODES);
+  const gaps = cheekGaps(disc.cheek_m, CHEEK.length);
 
   const mass_kg = new Float64Array(NODES);
   const link = new Float64Array(NODES);
-  gaps.forEach((gap, i) => (link[NODE.face + i] = area_m2 / gap));
-  mass_kg.set(
-    cheekShares(gaps).map((share) => share * cheek_kg),
-    NODE.face,
-  );
+  gaps.forEach((gap, i) => (link[CHEEK[i + 1]!] = area_m2 / gap));
+  cheekShares(gaps).forEach((share, i) => (mass_kg[CHEEK[i]!] = share * cheek_kg));
   mass_kg[NODE.wall]! += vanes_kg;
-  const cheekShare = mass_kg.slice(NODE.face, NODE.wall + 1).map((m) => m / (cheek_kg + vanes_kg));
+  const cheekShare = Float64Array.from(CHEEK, (node) => mass_kg[node]! / (cheek_kg + vanes_kg));
 
   mass_kg[NODE.rim] = rim_kg;
   link[NODE.rim] = (2 * Math.PI * (disc.outer_m / 2) * 2 * disc.cheek_m) / (2 * RIM_M);
@@ -119,28 +122,26 @@ function rimMass(disc: CornerSpec['disc'], density_kgpm3: number): number {
 
 /** The tables of all materials of a network joined into one array, for the stepper. */
 export interface JoinedTables {
-  temperature_K: Float64Array;
-  potential: Float64Array;
-  /** Start of each node's table. */
+  /** Temperature and conduction potential in turn, entry by entry, table after table [K], [W/m] */
+  entries: Float64Array;
+  /** Start of each node's table in `entries`. */
   offset: Int32Array;
-  /** Entries per joule of each node [1/J] */
-  entriesPerJoule: Float64Array;
+  /** Cells of its table per joule of each node [1/J] */
+  cellsPerJoule: Float64Array;
 }
 
 export function joinTables(network: Network): JoinedTables {
   const names = [...new Set(network.material)];
   const tables = names.map(enthalpyTable);
-  const size = tables[0]!.temperature_K.length;
-  const joined = (of: (table: EnthalpyTable) => Float64Array): Float64Array => {
-    const all = new Float64Array(size * names.length);
-    tables.forEach((table, i) => all.set(of(table), i * size));
-    return all;
-  };
+  const size = 2 * tables[0]!.temperature_K.length;
+  const entries = new Float64Array(size * names.length);
+  tables.forEach(({ temperature_K, potential }, table) =>
+    temperature_K.forEach((T, i) => entries.set([T, potential[i]!], table * size + 2 * i)),
+  );
   const index = network.material.map((name) => names.indexOf(name));
   return {
-    temperature_K: joined((table) => table.temperature_K),
-    potential: joined((table) => table.potential),
+    entries,
     offset: Int32Array.from(index, (i) => i * size),
-    entriesPerJoule: network.mass_kg.map((mass, node) => 1 / (mass * tables[index[node]!]!.step_Jpkg)),
+    cellsPerJoule: network.mass_kg.map((mass, node) => 1 / (mass * tables[index[node]!]!.step_Jpkg)),
   };
 }

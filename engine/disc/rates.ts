@@ -1,205 +1,229 @@
 /**
  * How fast each node of a corner gains heat, and where the heat goes: the right-hand side of the kernel.
  *
- * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs.
+ * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs. All is made inside
+ * one function because what a function holds is compiled as a constant; what another module holds is looked up at each use.
  */
 import type { ConductanceMap } from './conductance-map.ts';
 import { CELLS } from './enthalpy-table.ts';
-import { NODE, NODES, PARENT } from './network.ts';
+import { NODE, TREE } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from './wall-grid.ts';
 import { riseWheelhouse } from './wheelhouse.ts';
 
-const { rim, bell, caliper, face, wall } = NODE;
 /** Spray boils at full rate on a surface this much above ambient, and less below. From memory [K] */
 const SPRAY_SCALE_K = 80;
 
-const column = (size: number): Float64Array => new Float64Array(size);
-/** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
-export const T = column(NODES);
-const P = column(NODES);
-export const dT = column(NODES);
-export const dP = column(NODES);
-/** Link of each node to its parent in this step. */
-export const G = column(NODES);
-/** Heat gained by each node [W] */
-export const F = column(NODES);
-/** Losses now, by BOOK [W] */
-export const loss = column(5);
-/** Boundary tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright; spray on face and wall. */
-export const slope = column(14);
-/** Slope of what spray takes from face and wall [W/K] */
-const wet = column(2);
-const WET_FACE = 0,
-  WET_WALL = 1;
-/** Whether a node's link runs inside the cast ring, between conduction potentials. */
-export const isCast = Uint8Array.from({ length: NODES }, (_, i) => Number(i >= face || i === rim));
+export type Rates = ReturnType<typeof makeRates>;
 
-/** The step's air: place between two rows of the map, wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
-const air = column(9);
-const PAST_ROW = 0,
-  WHEELHOUSE = 1,
-  RECIRCULATED = 2,
-  ON_FACE = 3,
-  SPRAY_FACE = 4,
-  SPRAY_VANE = 5,
-  AMBIENT = 6,
-  BUOYANT = 7,
-  KEPT = 8;
-/** Temperature of the wheelhouse's air at the last evaluation, alone in its array [K] */
-export const wheelhouse_K = column(1);
+export function makeRates() {
+  const { nodes, cast, parent } = TREE;
+  const { rim, bell, caliper, face, wall } = NODE;
+  const { faceAir, vaneAir, otherAir, radiation, conducted } = BOOK;
+  const [lastCell, lowWall_K, wallStep_K, walls] = [CELLS - 1, WALL_LOW_K, WALL_STEP_K, WALLS];
 
-let conductances: ConductanceMap;
-/** Entry of the map's first wall at the speed below this one. */
-let row = 0;
+  const column = (size: number): Float64Array => new Float64Array(size);
+  /** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
+  const T = column(nodes);
+  const P = column(nodes);
+  const dT = column(nodes);
+  const dP = column(nodes);
+  /** Link of each node to its parent in this step. */
+  const G = column(nodes);
+  /** Heat gained by each node [W] */
+  const F = column(nodes);
+  /** Losses now, by BOOK [W] */
+  const loss = column(5);
+  /** Tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright; spray on face and wall. */
+  const slope = column(14);
+  /** Temperature of the wheelhouse's air at the start of the step [K] */
+  const wheelhouse_K = column(1);
+  /** Conductance to the air of face, wall, rim, bell and caliper near their temperatures: a straight line, at 0 K and per K. */
+  const at0 = column(5);
+  const perK = column(5);
 
-/** The air at this speed, between the two nearest of the grid. */
-export function setConductances(map: ConductanceMap, speed_mps: number): void {
-  const at = speed_mps / map.speedStep_mps;
-  const i = Math.min(Math.floor(at), map.speeds - 2);
-  const w = at - i;
-  conductances = map;
-  row = i * WALLS;
-  air[PAST_ROW] = w;
-  air[WHEELHOUSE] = between(map.wheelhouse, i, i + 1, w);
-  air[RECIRCULATED] = between(map.recirculated, i, i + 1, w);
-  air[SPRAY_FACE] = between(map.sprayFace_W, i, i + 1, w);
-  air[SPRAY_VANE] = between(map.sprayVane_W, i, i + 1, w);
-  air[ON_FACE] = map.faceInWheelhouse;
-  air[BUOYANT] = map.wheelhouseBuoyant;
-  air[KEPT] = map.radiationKept;
-  air[AMBIENT] = between(map.air_K, i, i + 1, w);
-}
+  /** The step's air: place between two rows of the map, wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
+  const air = column(9);
+  const pastRow = 0,
+    capacity = 1,
+    recirculated = 2,
+    onFace = 3,
+    sprayFace = 4,
+    sprayVane = 5,
+    ambient = 6,
+    buoyant = 7,
+    kept = 8;
+  let conductances: ConductanceMap;
+  /** Entry of the map's first wall at the speed below this one. */
+  let row = 0;
 
-function between(values: Float64Array, a: number, b: number, w: number): number {
-  return values[a]! + w * (values[b]! - values[a]!);
-}
-
-/** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
-export function lookUp({ tables }: Stepper, H: Float64Array): void {
-  const { temperature_K, potential, offset, entriesPerJoule } = tables;
-  for (let i = 0; i < NODES; i++) {
-    const perJoule = entriesPerJoule[i]!;
-    const at = H[i]! * perJoule;
-    const cell = at > 0 ? Math.min(Math.floor(at), CELLS - 1) : 0;
-    const a = offset[i]! + cell;
-    const rise = temperature_K[a + 1]! - temperature_K[a]!;
-    const climb = potential[a + 1]! - potential[a]!;
-    T[i] = temperature_K[a]! + (at - cell) * rise;
-    P[i] = potential[a]! + (at - cell) * climb;
-    dT[i] = rise * perJoule;
-    dP[i] = climb * perJoule;
+  /** The air at the speed of a step, between the two nearest of the grid. */
+  function setAir(map: ConductanceMap, speed_mps: Float64Array, step: number): void {
+    const at = speed_mps[step]! / map.speedStep_mps;
+    const i = Math.min(at | 0, map.speeds - 2);
+    conductances = map;
+    row = i * walls;
+    air[pastRow] = at - i;
+    air[capacity] = between(map.wheelhouse, i);
+    air[recirculated] = between(map.recirculated, i);
+    air[sprayFace] = between(map.sprayFace_W, i);
+    air[sprayVane] = between(map.sprayVane_W, i);
+    air[ambient] = between(map.air_K, i);
+    air[onFace] = map.faceInWheelhouse;
+    air[buoyant] = map.wheelhouseBuoyant;
+    air[kept] = map.radiationKept;
   }
-}
 
-/** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
-export function evaluate(s: Stepper, H: Float64Array, tangents: boolean): void {
-  lookUp(s, H);
-  F.fill(0);
-  for (let i = 0; i < wall; i++) {
-    const p = PARENT[i]!;
-    const flux = G[i]! * (isCast[i] ? P[i]! - P[p]! : T[i]! - T[p]!);
-    F[i]! -= flux;
-    F[p]! += flux;
+  function between(values: Float64Array, i: number): number {
+    return values[i]! + air[pastRow]! * (values[i + 1]! - values[i]!);
   }
-  const gFace = atWall(conductances.face, T[face]!),
-    gVane = atWall(conductances.vane, T[wall]!);
-  const gRim = atWall(conductances.rim, T[rim]!),
-    gBell = atWall(conductances.bell, T[bell]!),
-    gCaliper = atWall(conductances.caliper, T[caliper]!);
-  radiate(s.radiation, tangents);
-  convect(gFace, gVane, gRim, gBell, gCaliper);
-  bridge(s.bridge_WpK4);
-  const hub = s.hub_WpK * (T[bell]! - air[AMBIENT]!);
-  const mount = s.mount_WpK * (T[caliper]! - air[AMBIENT]!);
-  F[bell]! -= hub;
-  F[caliper]! -= mount;
-  loss[BOOK.conducted] = hub + mount;
-  if (!tangents) return;
-  slope[0] = gFace * dT[face]!;
-  slope[1] = gVane * dT[wall]!;
-  slope[2] = gRim * dT[rim]!;
-  slope[3] = gBell * dT[bell]!;
-  slope[4] = gCaliper * dT[caliper]!;
-  slope[10] = s.hub_WpK * dT[bell]!;
-  slope[11] = s.mount_WpK * dT[caliper]!;
-  slope[12] = wet[WET_FACE]! * dT[face]!;
-  slope[13] = wet[WET_WALL]! * dT[wall]!;
-}
 
-/** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
-function convect(gFace: number, gVane: number, gRim: number, gBell: number, gCaliper: number): void {
-  const ambient = air[AMBIENT]!;
-  const onFace = air[ON_FACE]!,
-    recirculated = air[RECIRCULATED]!;
-  const rFace = T[face]! - ambient,
-    rWall = T[wall]! - ambient;
-  const rRim = T[rim]! - ambient,
-    rBell = T[bell]! - ambient,
-    rCaliper = T[caliper]! - ambient;
-  const given = gFace * rFace + gVane * rWall + gRim * rRim + gBell * rBell + gCaliper * rCaliper;
-  const taken = gFace * onFace + gVane * recirculated + gRim + gBell + gCaliper;
-  // the wheelhouse is above ambient by what the air that passes it carries off; a part of the radiation ends in it
-  const offered = given + air[KEPT]! * loss[BOOK.radiation]!;
-  const warmth = riseWheelhouse(offered, taken, air[WHEELHOUSE]!, air[BUOYANT]!);
-  wheelhouse_K[0] = ambient + warmth;
-  const qFace = gFace * (rFace - onFace * warmth),
-    qVane = gVane * (rWall - recirculated * warmth);
-  const qRim = gRim * (rRim - warmth),
-    qBell = gBell * (rBell - warmth),
-    qCaliper = gCaliper * (rCaliper - warmth);
-  const wetFace = boil(air[SPRAY_FACE]!, rFace, WET_FACE);
-  const wetWall = boil(air[SPRAY_VANE]!, rWall, WET_WALL);
-  F[face]! -= qFace + wetFace;
-  F[wall]! -= qVane + wetWall;
-  F[rim]! -= qRim;
-  F[bell]! -= qBell;
-  F[caliper]! -= qCaliper;
-  loss[BOOK.faceAir] = qFace;
-  loss[BOOK.vaneAir] = qVane;
-  loss[BOOK.otherAir] = qRim + qBell + qCaliper + wetFace + wetWall;
-}
+  /** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
+  function lookUp({ tables }: Stepper, H: Float64Array): void {
+    const { entries, offset, cellsPerJoule } = tables;
+    for (let i = 0; i < nodes; i++) {
+      const perJoule = cellsPerJoule[i]!;
+      const at = H[i]! * perJoule;
+      const cell = Math.max(0, Math.min(at | 0, lastCell));
+      const a = offset[i]! + 2 * cell;
+      const rise = entries[a + 2]! - entries[a]!;
+      const climb = entries[a + 3]! - entries[a + 1]!;
+      T[i] = entries[a]! + (at - cell) * rise;
+      P[i] = entries[a + 1]! + (at - cell) * climb;
+      dT[i] = rise * perJoule;
+      dP[i] = climb * perJoule;
+    }
+  }
 
-/** What spray takes from a surface so much above ambient; how that grows with its temperature goes into `wet`. */
-function boil(spray_W: number, rise_K: number, at: number): number {
-  const part = spray_W > 0 && rise_K > 0 ? Math.tanh(rise_K / SPRAY_SCALE_K) : 0;
-  wet[at] = part > 0 ? (spray_W / SPRAY_SCALE_K) * (1 - part * part) : 0;
-  return spray_W * part;
-}
+  /** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
+  function evaluate(s: Stepper, H: Float64Array, isFirst: boolean): void {
+    lookUp(s, H);
+    for (let i = 0; i < nodes; i++) F[i] = 0;
+    for (let i = 0; i < face; i++) {
+      const p = parent[i]!;
+      const flux = G[i]! * (i < cast ? T[i]! - T[p]! : P[i]! - P[p]!);
+      F[i]! -= flux;
+      F[p]! += flux;
+    }
+    if (isFirst) layLines();
+    radiate(s.radiation, isFirst);
+    bridge(s);
+    convect(isFirst);
+    boil(face, sprayFace, 12, isFirst);
+    boil(wall, sprayVane, 13, isFirst);
+    const hub = s.hub_WpK * (T[bell]! - air[ambient]!);
+    const mount = s.mount_WpK * (T[caliper]! - air[ambient]!);
+    F[bell]! -= hub;
+    F[caliper]! -= mount;
+    loss[conducted] = hub + mount;
+    if (!isFirst) return;
+    slope[10] = s.hub_WpK * dT[bell]!;
+    slope[11] = s.mount_WpK * dT[caliper]!;
+  }
 
-/** Surfaces that radiate to surroundings at ambient. */
-const RADIATING = [face, wall, rim, bell, caliper] as const;
+  /** Conductances near the temperatures of the surfaces: both stages of a step take them from the same straight lines. */
+  function layLines(): void {
+    layLine(0, conductances.face, face);
+    layLine(1, conductances.vane, wall);
+    layLine(2, conductances.rim, rim);
+    layLine(3, conductances.bell, bell);
+    layLine(4, conductances.caliper, caliper);
+  }
 
-function radiate(surface: Float64Array, tangents: boolean): void {
-  const cold2 = air[AMBIENT]! * air[AMBIENT]!;
-  let total = 0;
-  for (let j = 0; j < 5; j++) {
-    const node = RADIATING[j]!;
+  function layLine(surface: number, values: Float64Array, node: number): void {
+    const at = (T[node]! - lowWall_K) / wallStep_K;
+    const j = Math.max(0, Math.min(at | 0, walls - 2));
+    const a = row + j;
+    const w = air[pastRow]!;
+    const cooler = values[a]! + w * (values[a + walls]! - values[a]!);
+    const hotter = values[a + 1]! + w * (values[a + 1 + walls]! - values[a + 1]!);
+    // colder than the grid the conductance stays where it is
+    const rise = at < 0 ? 0 : (hotter - cooler) / wallStep_K;
+    perK[surface] = rise;
+    at0[surface] = cooler - rise * (lowWall_K + j * wallStep_K);
+  }
+
+  /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
+  function convect(isFirst: boolean): void {
+    const day = air[ambient]!;
+    const meetsFace = air[onFace]!,
+      meetsWall = air[recirculated]!;
+    const gFace = at0[0]! + perK[0]! * T[face]!,
+      gWall = at0[1]! + perK[1]! * T[wall]!;
+    const gRim = at0[2]! + perK[2]! * T[rim]!,
+      gBell = at0[3]! + perK[3]! * T[bell]!,
+      gCaliper = at0[4]! + perK[4]! * T[caliper]!;
+    let dFace = T[face]! - day,
+      dWall = T[wall]! - day,
+      dRim = T[rim]! - day,
+      dBell = T[bell]! - day,
+      dCaliper = T[caliper]! - day;
+    if (isFirst) {
+      // the wheelhouse is above ambient by what the air that passes it carries off; a part of the radiation ends in it
+      const given = gFace * dFace + gWall * dWall + gRim * dRim + gBell * dBell + gCaliper * dCaliper;
+      const taken = gFace * meetsFace + gWall * meetsWall + gRim + gBell + gCaliper;
+      const offered = given + air[kept]! * loss[radiation]!;
+      wheelhouse_K[0] = day + riseWheelhouse(offered, taken, air[capacity]!, air[buoyant]!);
+    }
+    const warmth = wheelhouse_K[0]! - day;
+    dFace -= meetsFace * warmth;
+    dWall -= meetsWall * warmth;
+    dRim -= warmth;
+    dBell -= warmth;
+    dCaliper -= warmth;
+    if (isFirst) {
+      slope[0] = (gFace + perK[0]! * dFace) * dT[face]!;
+      slope[1] = (gWall + perK[1]! * dWall) * dT[wall]!;
+      slope[2] = (gRim + perK[2]! * dRim) * dT[rim]!;
+      slope[3] = (gBell + perK[3]! * dBell) * dT[bell]!;
+      slope[4] = (gCaliper + perK[4]! * dCaliper) * dT[caliper]!;
+    }
+    F[face]! -= gFace * dFace;
+    F[wall]! -= gWall * dWall;
+    F[rim]! -= gRim * dRim;
+    F[bell]! -= gBell * dBell;
+    F[caliper]! -= gCaliper * dCaliper;
+    loss[faceAir] = gFace * dFace;
+    loss[vaneAir] = gWall * dWall;
+    loss[otherAir] = gRim * dRim + gBell * dBell + gCaliper * dCaliper;
+  }
+  /** What spray takes from a surface above ambient. */
+  function boil(node: number, spray: number, tangent: number, isFirst: boolean): void {
+    const rise = T[node]! - air[ambient]!;
+    const most = rise > 0 ? air[spray]! : 0;
+    const part = most > 0 ? Math.tanh(rise / SPRAY_SCALE_K) : 0;
+    F[node]! -= most * part;
+    loss[otherAir]! += most * part;
+    if (isFirst) slope[tangent] = (most / SPRAY_SCALE_K) * (1 - part * part) * dT[node]!;
+  }
+
+  function radiate(surface: Float64Array, isFirst: boolean): void {
+    loss[radiation] = 0;
+    radiateFrom(face, surface, 0, isFirst);
+    radiateFrom(wall, surface, 1, isFirst);
+    radiateFrom(rim, surface, 2, isFirst);
+    radiateFrom(bell, surface, 3, isFirst);
+    radiateFrom(caliper, surface, 4, isFirst);
+  }
+
+  /** A surface to surroundings at ambient. */
+  function radiateFrom(node: number, surface: Float64Array, j: number, isFirst: boolean): void {
+    const cold2 = air[ambient]! * air[ambient]!;
     const hot2 = T[node]! * T[node]!;
     const power = surface[j]! * (hot2 * hot2 - cold2 * cold2);
     F[node]! -= power;
-    total += power;
-    if (tangents) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
+    loss[radiation]! += power;
+    if (isFirst) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
   }
-  loss[BOOK.radiation] = total;
-}
 
-/** Radiation from the disc's edge to the caliper over it. It closes a loop of the tree, so no tangent carries it; it is slow. */
-function bridge(coefficient: number): void {
-  const hot2 = T[rim]! * T[rim]!;
-  const cold2 = T[caliper]! * T[caliper]!;
-  const power = coefficient * (hot2 * hot2 - cold2 * cold2);
-  F[rim]! -= power;
-  F[caliper]! += power;
-}
+  /** Radiation from the disc's edge to the caliper over it. It closes a loop of the tree, so no tangent carries it; it is slow. */
+  function bridge(s: Stepper): void {
+    const hot2 = T[rim]! * T[rim]!;
+    const cold2 = T[caliper]! * T[caliper]!;
+    const power = s.bridge_WpK4 * (hot2 * hot2 - cold2 * cold2);
+    F[rim]! -= power;
+    F[caliper]! += power;
+  }
 
-/** Conductance at a wall temperature and the step's speed. */
-function atWall(values: Float64Array, wall_K: number): number {
-  const at = Math.max((wall_K - WALL_LOW_K) / WALL_STEP_K, 0);
-  const j = Math.min(Math.floor(at), WALLS - 2);
-  const a = row + j;
-  const w = air[PAST_ROW]!;
-  const cooler = between(values, a, a + WALLS, w);
-  const hotter = between(values, a + 1, a + 1 + WALLS, w);
-  return cooler + (at - j) * (hotter - cooler);
+  return { T, dT, dP, G, F, loss, slope, wheelhouse_K, setAir, evaluate };
 }

@@ -64,12 +64,12 @@ export function createStepper(
 
 /** Temperature of every node by the tables of the stepper [K]. */
 export function nodeTemperatures({ enthalpy_J, tables }: Stepper): Float64Array {
-  const { temperature_K, offset, entriesPerJoule } = tables;
+  const { entries, offset, cellsPerJoule } = tables;
   return enthalpy_J.map((H, i) => {
-    const at = H * entriesPerJoule[i]!;
+    const at = H * cellsPerJoule[i]!;
     const cell = Math.min(Math.max(Math.floor(at), 0), CELLS - 1);
-    const from = temperature_K[offset[i]! + cell]!;
-    return from + (at - cell) * (temperature_K[offset[i]! + cell + 1]! - from);
+    const a = offset[i]! + 2 * cell;
+    return entries[a]! + (at - cell) * (entries[a + 2]! - entries[a]!);
   });
 }
 

@@ -8,15 +8,18 @@ export interface Stretch {
   to: number;
 }
 
-/** Highest value between two samples: where it lies inside, the top of a parabola through three samples. */
+/** Samples whose distances differ by more than this factor let nothing be read between them. */
+const UNEVEN = 2.5;
+
+/** Highest value of a stretch: where it lies between samples, the top of the parabola through the three around it. */
 export function peakIn({ column, time_s, from, to }: Stretch): number {
   let top = from;
   for (let i = from; i <= to; i++) if (column[i]! > column[top]!) top = i;
-  const [a, b, c] = [column[top - 1], column[top]!, column[top + 1]];
-  if (a === undefined || c === undefined || top === from || top === to) return b;
+  if (top === from || top === to) return column[top]!;
+  const [a, b, c] = [column[top - 1]!, column[top]!, column[top + 1]!];
   const [h1, h2] = [time_s[top]! - time_s[top - 1]!, time_s[top + 1]! - time_s[top]!];
   const curve = ((c - b) / h2 - (b - a) / h1) / (h1 + h2);
-  if (curve >= 0) return b;
+  if (curve >= 0 || Math.max(h1, h2) > UNEVEN * Math.min(h1, h2)) return b;
   const slopeAt = (b - a) / h1 + curve * h1;
   return b - slopeAt ** 2 / (4 * curve);
 }

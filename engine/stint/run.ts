@@ -1,6 +1,6 @@
 /** Runs a compiled stint: every corner through every lap, then the books, the judgement and the notices. */
 import type { CornerColumns } from '../disc/columns.ts';
-import { driveLap, record } from '../disc/kernel.ts';
+import { driveLap } from '../disc/kernel.ts';
 import { createStepper, nodeTemperatures, storedHeat, BOOK, type Stepper } from '../disc/stepper.ts';
 import { outlineOf } from '../circuit/outline.ts';
 import { damageOf, faceOverCore } from './damage.ts';
@@ -62,8 +62,6 @@ export function runCorner(
   const stepper = createStepper(corner.spec, corner.start);
   const start_J = storedHeat(stepper, nodeTemperatures(stepper));
   const trace = newColumns(model.samples);
-  record(stepper, trace, 0);
-  trace.wheelhouse_K[0] = corner.maps[0]!.air_K[0]!;
   let sample = 0;
   for (const passage of model.passages) {
     const share = corner.shares[passage.leg]! * (passage.kind === 'stand' ? 1 : passage.massRatio);
@@ -160,7 +158,7 @@ export function clockOf(model: StintModel): Clock {
       if (passage.kind === 'stand') continue;
       clock.distance_m[at] = passage.plan.end_m[n]!;
       clock.speed_mps[at] = passage.plan.endSpeed_mps[n]!;
-      clock.brakePower_W[at] = (passage.massRatio * (plan.powerStart_W[n]! + plan.powerEnd_W[n]!)) / 2;
+      clock.brakePower_W[at] = passage.massRatio * plan.power_W[n]!;
     }
     start_s += plan.end_s.at(-1) ?? 0;
   }

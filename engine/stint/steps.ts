@@ -6,20 +6,13 @@ import type { LapSteps } from '../disc/lap-input.ts';
 import { brakingsOf, type Braking } from './braking.ts';
 import type { Motion } from './motion.ts';
 import type { Axle } from './result.ts';
-import { meanPowers } from './step-powers.ts';
+import { stepEnds } from './rehearsal.ts';
+import { heatCurve, nodeBefore, stepPowers, type HeatCurve } from './step-powers.ts';
 
-/** First step after a brake goes on or off, growth from one to the next, and longest step in and between brakings [s] */
+/** First step of a standing car, growth from one to the next, and longest [s] */
 const FIRST_S = 0.02;
 const GROWTH = 1.5;
-const LONGEST_ON_S = 0.125;
-const LONGEST_OFF_S = 2;
-/** Longest step while the brake builds up to its peak: power there is anything but a straight line [s] */
-const LONGEST_BUILD_S = 0.04;
-/** Longest step in a short braking phase over its length: a touch of the brake has its peak within a few steps [-] */
-const SHARE_OF_STOP = 0.08;
-
-/** Mean power of all four brakes above which the pads count as pressed [W] */
-const PRESSED_W = 2000;
+const LONGEST_S = 5;
 
 export interface LapPlan extends LapSteps {
   /** The steps as each axle takes them: with its own powers where the balance moves within the lap, else these. */
@@ -45,34 +38,19 @@ export interface LapPlan extends LapSteps {
   place: (distance_m: number) => string;
 }
 
-/** Steps of a driven lap; `scale` shortens or lengthens all of them, to test the error they make. */
+/** Steps of a driven lap; `scale` shortens all of them, to test the error they make. */
 export function planLap(motion: Motion, scale: number, place: (distance_m: number) => string): LapPlan {
   const { profile, heat } = motion;
+  const { time_s } = profile;
   const brakings = brakingsOf(motion);
-  const ends: number[] = [];
-  const stops: LapPlan['stops'] = [];
-  let now = 0;
-  const upTo = (until: number, longest: number): void => {
-    for (const dt of fill(until - now, longest, scale)) ends.push((now += dt));
-    if (until > now - 1e-9) now = until;
-    if (ends.length > 0) ends[ends.length - 1] = now;
-  };
-  const timeAt = (node: number): number => profile.time_s[node]!;
-  for (const braking of brakings) {
-    upTo(timeAt(braking.from), LONGEST_OFF_S);
-    const fromStep = ends.length;
-    const share_s = SHARE_OF_STOP * (timeAt(braking.to) - timeAt(braking.from));
-    const longest_s = Math.min(LONGEST_ON_S, Math.max(share_s, FIRST_S));
-    upTo(timeAt(braking.peak), Math.min(longest_s, LONGEST_BUILD_S));
-    // the last two intervals of the profile take the brake off, each in steps of its own
-    upTo(timeAt(Math.max(braking.peak, braking.to - 2)), longest_s);
-    upTo(timeAt(Math.max(braking.peak, braking.to - 1)), longest_s);
-    upTo(timeAt(braking.to), longest_s);
-    if (!braking.isTouch) stops.push(stopOf(motion, braking, fromStep, ends.length));
-  }
-  const duration_s = profile.time_s.at(-1)!;
-  upTo(duration_s, LONGEST_OFF_S);
-  const steps = fillSteps(motion, ends);
+  const duration_s = time_s.at(-1)!;
+  const marks = brakings.map(({ from, peak, to }) =>
+    [from, peak, Math.max(peak, to - 1), to].map((node) => time_s[node]!),
+  );
+  const curve = heatCurve(heat, time_s);
+  const end_s = inPieces(stepEnds(curve, marks, duration_s), Math.round(1 / scale));
+  const steps = fillSteps(motion, { curve, brakings, end_s });
+  const stops = brakings.filter(({ isTouch }) => !isTouch).map((braking) => stopOf(motion, braking, end_s));
   return {
     ...steps,
     axles: axlesOf(motion, steps),
@@ -86,48 +64,53 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
   };
 }
 
-/** Steps of a standing car. */
+/** Every step in so many equal pieces. */
+function inPieces(ends: number[], pieces: number): Float64Array {
+  return Float64Array.from({ length: ends.length * pieces }, (_, n) => {
+    const step = Math.floor(n / pieces);
+    const end = ends[step]!;
+    const from = ends[step - 1] ?? 0;
+    return end - ((pieces - 1 - (n % pieces)) / pieces) * (end - from);
+  });
+}
+
+/** Steps of a standing car: their lengths grow to the longest and add up to the time. */
 export function planStand(
   duration_s: number,
   held: boolean,
   scale: number,
 ): LapSteps & { end_s: Float64Array } {
-  const dts = fill(duration_s, 5, scale);
-  const steps = dts.length;
-  let now = 0;
-  return {
-    steps,
-    dt_s: Float64Array.from(dts),
-    end_s: Float64Array.from(dts, (dt) => (now += dt)),
-    speed_mps: new Float64Array(steps),
-    powerStart_W: new Float64Array(steps),
-    powerEnd_W: new Float64Array(steps),
-    pressed: new Uint8Array(steps).fill(held ? 1 : 0),
-  };
-}
-
-/** Lengths that grow from the first step to the longest and add up to the span. */
-function fill(span_s: number, longest_s: number, scale: number): number[] {
-  if (span_s <= 1e-9) return [];
   const lengths: number[] = [];
   let sum = 0;
-  for (let dt = FIRST_S * scale; sum < span_s; dt = Math.min(dt * GROWTH ** scale, longest_s * scale)) {
+  for (let dt = FIRST_S * scale; sum < duration_s; dt = Math.min(dt * GROWTH ** scale, LONGEST_S * scale)) {
     lengths.push(dt);
     sum += dt;
   }
-  return lengths.map((dt) => (dt * span_s) / sum);
+  const steps = lengths.length;
+  const dt_s = Float64Array.from(lengths, (dt) => (dt * duration_s) / sum);
+  let now = 0;
+  const none = (): Float64Array => new Float64Array(steps);
+  return {
+    steps,
+    dt_s,
+    end_s: dt_s.map((dt) => (now += dt)),
+    speed_mps: none(),
+    power_W: none(),
+    rise_W: none(),
+    bend_W: none(),
+    pressed: new Uint8Array(steps).fill(held ? 1 : 0),
+  };
 }
 
 function stopOf(
   { profile }: Motion,
   { from, to, place }: Braking,
-  fromStep: number,
-  toStep: number,
+  end_s: Float64Array,
 ): LapPlan['stops'][number] {
-  const { speed_mps, distance_m } = profile;
+  const { speed_mps, distance_m, time_s } = profile;
   return {
-    fromStep,
-    toStep,
+    fromStep: stepAfter(end_s, time_s[from]!),
+    toStep: stepAfter(end_s, time_s[to]!),
     place,
     from_mps: speed_mps[from]!,
     to_mps: speed_mps[to]!,
@@ -135,43 +118,46 @@ function stopOf(
   };
 }
 
+/** The step that begins at a moment, which is the end of a step. */
+const stepAfter = (end_s: Float64Array, t: number): number => (t === 0 ? 0 : end_s.indexOf(t) + 1);
+
 function axlesOf({ profile, axles }: Motion, steps: LapSteps & { end_s: Float64Array }): LapPlan['axles'] {
   const own = (axle: Axle): LapSteps =>
-    axles ? { ...steps, ...meanPowers(axles[axle], profile.time_s, steps.end_s) } : steps;
+    axles ? { ...steps, ...stepPowers(heatCurve(axles[axle], profile.time_s), steps.end_s) } : steps;
   return { front: own('front'), rear: own('rear') };
 }
 
-function fillSteps({ profile, heat }: Motion, ends: number[]) {
-  const steps = ends.length;
-  const column = (): Float64Array => new Float64Array(steps);
+function fillSteps(
+  { profile }: Motion,
+  { curve, brakings, end_s }: { curve: HeatCurve; brakings: Braking[]; end_s: Float64Array },
+) {
   const { time_s, distance_m, speed_mps } = profile;
-  const end_s = Float64Array.from(ends);
-  const powers = meanPowers(heat, time_s, end_s);
+  const steps = end_s.length;
+  const column = (): Float64Array => new Float64Array(steps);
   const plan = {
     steps,
     dt_s: column(),
     speed_mps: column(),
-    ...powers,
+    ...stepPowers(curve, end_s),
     pressed: new Uint8Array(steps),
     end_m: column(),
     endSpeed_mps: column(),
     end_s,
   };
-  let node = 0;
   let last = { t: 0, s: 0 };
   for (let n = 0; n < steps; n++) {
-    const t = ends[n]!;
-    while (node < time_s.length - 2 && time_s[node + 1]! < t) node++;
+    const t = end_s[n]!;
+    const node = nodeBefore(time_s, t);
     const w = Math.min(1, (t - time_s[node]!) / (time_s[node + 1]! - time_s[node]!));
     const between = (a: Float64Array): number => a[node]! + w * (a[node + 1]! - a[node]!);
     const here = { t, s: between(distance_m) };
-    const dt = t - last.t;
-    plan.dt_s[n] = dt;
-    plan.speed_mps[n] = (here.s - last.s) / dt;
+    plan.dt_s[n] = t - last.t;
+    plan.speed_mps[n] = (here.s - last.s) / (t - last.t);
     plan.end_m[n] = here.s;
     plan.endSpeed_mps[n] = between(speed_mps);
-    plan.pressed[n] = (powers.powerStart_W[n]! + powers.powerEnd_W[n]!) / 2 > PRESSED_W ? 1 : 0;
     last = here;
   }
+  for (const { from, to } of brakings)
+    plan.pressed.fill(1, stepAfter(end_s, time_s[from]!), stepAfter(end_s, time_s[to]!));
   return plan;
 }

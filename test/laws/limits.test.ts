@@ -20,8 +20,9 @@ function coasting(): LapSteps {
     steps: dt_s.length,
     dt_s: Float64Array.from(dt_s),
     speed_mps: column(SPEED_MPS),
-    powerStart_W: column(0),
-    powerEnd_W: column(0),
+    power_W: column(0),
+    rise_W: column(0),
+    bend_W: column(0),
     pressed: new Uint8Array(dt_s.length),
   };
 }

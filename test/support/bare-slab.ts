@@ -114,13 +114,14 @@ export function evenSteps(
   const column = (value: (t: number) => number): Float64Array =>
     Float64Array.from({ length: steps }, (_, n) => value(n * dt));
   const mean = (t: number): number => (power.sum(t + dt) - power.sum(t)) / dt;
-  const half = (t: number): number => (power.at(t + dt) - power.at(t)) / 2;
+  const rise = (t: number): number => power.at(t + dt) - power.at(t);
   return {
     steps,
     dt_s: column(() => dt),
     speed_mps: column(() => 0),
-    powerStart_W: column((t) => mean(t) - half(t)),
-    powerEnd_W: column((t) => mean(t) + half(t)),
+    power_W: column(mean),
+    rise_W: column(rise),
+    bend_W: column((t) => (power.at(t) + power.at(t + dt)) / 2 - mean(t)),
     pressed: new Uint8Array(steps),
   };
 }

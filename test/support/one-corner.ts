@@ -1,7 +1,7 @@
 /** A corner of the shipped heavy car for one step, its nodes at chosen temperatures. */
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
 import { enthalpyAt, enthalpyTable } from '../../engine/disc/enthalpy-table.ts';
-import { NODE, NODES } from '../../engine/disc/network.ts';
+import { CHEEK, NODE, NODES } from '../../engine/disc/network.ts';
 import { createStepper, type Stepper } from '../../engine/disc/stepper.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
 import { cornersOf, specOf } from '../../engine/stint/corners.ts';
@@ -12,14 +12,14 @@ const { rim, bell, fluid, caliper, plate, pad, padFace, face, wall } = NODE;
 
 /** From each node to its parent: the tree of the drawing in `network.ts`; the rim joins at c3, the fourth node of the cheek. */
 export const links: [from: number, to: number][] = [
-  [rim, face + 3],
+  [rim, CHEEK[3]!],
   [bell, wall],
   [fluid, caliper],
   [caliper, plate],
   [plate, pad],
   [pad, padFace],
   [padFace, face],
-  ...Array.from({ length: wall - face }, (_, i): [number, number] => [face + i, face + i + 1]),
+  ...Array.from(CHEEK.subarray(1), (node, i): [number, number] => [node, CHEEK[i]!]),
 ];
 
 export const spec = specOf(cornersOf(defaultScenario())[0]!.brake, defaultScenario().car.loaded_radius_m);
@@ -57,8 +57,9 @@ export function step(
     steps: 1,
     dt_s: one(dt),
     speed_mps: one(SPEED),
-    powerStart_W: one(start),
-    powerEnd_W: one(end),
+    power_W: one((start + end) / 2),
+    rise_W: one(end - start),
+    bend_W: one(0),
   };
   const columns = drivenSlab(stepper, { ...lap, pressed: Uint8Array.of(pressed) }, map);
   const gained = stepper.enthalpy_J.map((H, i) => (H - before[i]!) / dt);

@@ -114,8 +114,7 @@ function balance(
   { lap, air_K, all_WpK }: { lap: LapSummary; air_K: number; all_WpK: number },
 ): HandLine[] {
   const heat_J = plan.axles[corner.axle].dt_s.reduce(
-    (sum, dt, n) =>
-      sum + (dt * (plan.axles[corner.axle].powerStart_W[n]! + plan.axles[corner.axle].powerEnd_W[n]!)) / 2,
+    (sum, dt, n) => sum + dt * plan.axles[corner.axle].power_W[n]!,
     0,
   );
   const mean_W = (shares[leg]! * massRatio * heat_J) / plan.duration_s;

@@ -32,7 +32,7 @@ export function stopByHand(corner: CornerModel, { car, correction }: Scenario, a
   let all_J = 0;
   let on_s = 0;
   for (let n = plan.fromStep; n < plan.toStep; n++) {
-    all_J += (axle.dt_s[n]! * (axle.powerStart_W[n]! + axle.powerEnd_W[n]!)) / 2;
+    all_J += axle.dt_s[n]! * axle.power_W[n]!;
     on_s += axle.dt_s[n]!;
   }
   all_J *= passage.massRatio;

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
 import { materials } from '../../../engine/disc/materials.ts';
 import { valueAtTemperature } from '../../../engine/disc/materials/material.ts';
-import { NODE, NODES } from '../../../engine/disc/network.ts';
-import { evaluate, F, G, setConductances, slope } from '../../../engine/disc/rates.ts';
+import { NODE, NODES, TREE } from '../../../engine/disc/network.ts';
+import { makeRates } from '../../../engine/disc/rates.ts';
 import { BOOK, nodeTemperatures } from '../../../engine/disc/stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from '../../../engine/disc/wall-grid.ts';
 import { riseWheelhouse } from '../../../engine/disc/wheelhouse.ts';
@@ -13,7 +13,7 @@ import { bareAt, cornerAt, links, spec, SPEED, step, temperatures } from '../../
 /** So short that a step gains what it gains at its start [s] */
 const INSTANT_S = 1e-6;
 const { rim, bell, caliper, padFace, face, wall } = NODE;
-const isCast = (node: number): boolean => node >= face || node === rim;
+const isCast = (node: number): boolean => node >= TREE.cast;
 
 type Surface = 'face' | 'vane' | 'rim' | 'bell' | 'caliper';
 /** Straight lines over speed and wall temperature, so that the map has no error: W/K at rest, per m/s, per K. */
@@ -164,16 +164,7 @@ describe('what moves inside a corner at a moment', () => {
 });
 
 describe('the tangents of a first stage', () => {
-  // A conductance that does not move with temperature and a wheelhouse that never warms: what the tangents leave out.
-  const flat: Partial<ConductanceMap> = {
-    wheelhouse: overSpeed(() => 1e12),
-    ...Object.fromEntries(
-      (['face', 'vane', 'rim', 'bell', 'caliper'] as const).map((name, j) => [
-        name,
-        new Float64Array(SPEEDS * WALLS).fill(7 + j),
-      ]),
-    ),
-  };
+  // a wheelhouse that never warms: how its warmth follows the corner is what the tangents leave out
   const summed: [name: string, node: number, slopes: number[]][] = [
     ['face: air, radiation, spray', face, [0, 5, 12]],
     ['vanes: air, radiation, spray', wall, [1, 6, 13]],
@@ -186,8 +177,8 @@ describe('the tangents of a first stage', () => {
     const stepper = bareAt(temperatures((i) => (i === face ? 385 : i === wall ? 365 : 350)));
     Object.assign(stepper, { hub_WpK: 1.7, mount_WpK: 2.3 });
     stepper.radiation.set([2e-9, 5e-10, 7e-10, 9e-10, 4e-10]);
-    G.fill(0);
-    setConductances({ ...sprayed, ...flat }, SPEED);
+    const { evaluate, F, setAir, slope } = makeRates();
+    setAir({ ...sprayed, wheelhouse: overSpeed(() => 1e12) }, Float64Array.of(SPEED), 0);
     evaluate(stepper, stepper.enthalpy_J, true);
     const tangent = slopes.reduce((sum, i) => sum + slope[i]!, 0);
     const before_W = F[node]!;

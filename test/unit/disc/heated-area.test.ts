@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildNetwork, NODE } from '../../../engine/disc/network.ts';
+import { buildNetwork, CHEEK, NODE } from '../../../engine/disc/network.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { cornersOf, specOf } from '../../../engine/stint/corners.ts';
 import type { Changes } from '../../../engine/scenario/override.ts';
@@ -34,7 +34,7 @@ describe('the rubbed area carries the flux', () => {
 describe('the mass of the ring', () => {
   const total = (spec: typeof front): number => {
     const { mass_kg } = buildNetwork(spec);
-    return mass_kg.slice(NODE.face, NODE.wall + 1).reduce((sum, m) => sum + m, mass_kg[NODE.rim]!);
+    return CHEEK.reduce((sum, node) => sum + mass_kg[node]!, mass_kg[NODE.rim]!);
   };
 
   it.each([10.2, 14, 5, 1])('is all there, whatever the sizes say: %d kg', (ringMass_kg) => {

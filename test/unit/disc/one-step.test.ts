@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
-import { NODE } from '../../../engine/disc/network.ts';
+import { CHEEK, NODE } from '../../../engine/disc/network.ts';
 import { coefficientBridge, radiationOf } from '../../../engine/disc/radiation.ts';
 import { BOOK, createStepper, nodeTemperatures, type Stepper } from '../../../engine/disc/stepper.ts';
 import { WALLS } from '../../../engine/disc/wall-grid.ts';
@@ -107,8 +107,7 @@ describe('the columns', () => {
     for (const [name, node] of Object.entries(nodes)) {
       expect(columns[`${name}_K` as keyof typeof columns][0], name).toBeCloseTo(T[node]!, 9);
     }
-    const of = (value: (i: number) => number): number =>
-      [...T.keys()].slice(face).reduce((sum, i) => sum + value(i), 0);
+    const of = (value: (i: number) => number): number => CHEEK.reduce((sum, node) => sum + value(node), 0);
     expect(columns.cheek_K[0]).toBeCloseTo(of((i) => mass_kg[i]! * T[i]!) / of((i) => mass_kg[i]!), 9);
   });
 });

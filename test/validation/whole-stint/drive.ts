@@ -4,13 +4,11 @@
  * slopes at the nodes as `step-powers.ts` says. Written a second time, so that no step of the engine takes part.
  */
 import type { Scenario } from '../../../engine/scenario/schema.ts';
+import { brakingsOf } from '../../../engine/stint/braking.ts';
 import { onBoard, tanksOf } from '../../../engine/stint/fuel.ts';
 import { lapEnds, type Before } from '../../../engine/stint/lap-ends.ts';
 import { legsOf } from '../../../engine/stint/legs.ts';
 import { lapLength, motionOf, type Motion } from '../../../engine/stint/motion.ts';
-
-/** Power of all four brakes above which the pads are pressed [W] */
-const PRESSED_W = 2000;
 
 /** A span of time in which nothing jumps: power is a parabola, speed a straight line, the pads are pressed or not. */
 export interface Span {
@@ -71,7 +69,9 @@ function standing(leg: number, duration_s: number, held: boolean): Stretch {
   return { leg, lap: 0, duration_s, massRatio: 1, spans: [still] };
 }
 
-function lapOf({ profile, heat }: Motion): { spans: Span[]; duration_s: number } {
+function lapOf(motion: Motion): { spans: Span[]; duration_s: number } {
+  const { profile, heat } = motion;
+  const brakings = brakingsOf(motion);
   const { time_s: t, speed_mps: v } = profile;
   const intervals = t.length - 1;
   const length = (i: number): number => t[i + 1]! - t[i]!;
@@ -94,23 +94,8 @@ function lapOf({ profile, heat }: Motion): { spans: Span[]; duration_s: number }
       return a + w * (b + w * c);
     };
     const speed_mps = (at: number): number => v[i]! + ((at - from_s) / h) * (v[i + 1]! - v[i]!);
-    const cuts = crossings(a - PRESSED_W, b, c).map((w) => from_s + w * h);
-    const ends = [from_s, ...cuts, to_s];
-    for (let j = 0; j + 1 < ends.length; j++) {
-      const [begin, stop] = [ends[j]!, ends[j + 1]!];
-      const pressed = power_W((begin + stop) / 2) > PRESSED_W;
-      spans.push({ from_s: begin, to_s: stop, power_W, speed_mps, pressed });
-    }
+    const pressed = brakings.some(({ from, to }) => from <= i && i < to);
+    spans.push({ from_s, to_s, power_W, speed_mps, pressed });
   }
   return { spans, duration_s: t.at(-1)! };
-}
-
-/** Roots of a + b w + c w² inside 0 to 1, in order. */
-function crossings(a: number, b: number, c: number): number[] {
-  const inside = (w: number): boolean => w > 1e-9 && w < 1 - 1e-9;
-  if (c === 0) return [-a / b].filter(inside);
-  const under = b * b - 4 * a * c;
-  if (under <= 0) return [];
-  const q = -(b + Math.sign(b || 1) * Math.sqrt(under)) / 2;
-  return [q / c, a / q].filter(inside).sort((x, y) => x - y);
 }

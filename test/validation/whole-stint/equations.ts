@@ -10,7 +10,7 @@ import { faceConductance, rimConductance } from '../../../engine/disc/face-conve
 import { heatToDisc } from '../../../engine/disc/heat-split.ts';
 import { materials, type MaterialName } from '../../../engine/disc/materials.ts';
 import { valueAtTemperature } from '../../../engine/disc/materials/material.ts';
-import { buildNetwork, NODE } from '../../../engine/disc/network.ts';
+import { buildNetwork, CHEEK, NODE } from '../../../engine/disc/network.ts';
 import { coefficientBridge, radiationOf } from '../../../engine/disc/radiation.ts';
 import { effectiveSpray } from '../../../engine/disc/spray.ts';
 import { vaneConductance } from '../../../engine/disc/vane-convection.ts';
@@ -50,7 +50,7 @@ export interface Mesh {
   shares: number[];
 }
 
-const SHIPPED_NODES = NODE.wall - NODE.face + 1;
+const SHIPPED_NODES = CHEEK.length;
 /** The engine's own mesh. */
 const shippedMesh = (cheek_m: number): Mesh => {
   const gaps = cheekGaps(cheek_m, SHIPPED_NODES);
@@ -97,7 +97,7 @@ function bodiesOf({ spec }: CornerModel, { gaps, shares }: Mesh): Bodies {
   const network = buildNetwork(spec);
   const wall = FACE + gaps.length;
   const vanes_kg = vanePassage(spec.disc, materials[spec.disc.material].density_kgpm3)?.vaneMass_kg ?? 0;
-  const cheek_kg = network.mass_kg.slice(NODE.face).reduce((sum, mass) => sum + mass, 0) - vanes_kg;
+  const cheek_kg = CHEEK.reduce((sum, node) => sum + network.mass_kg[node]!, 0) - vanes_kg;
   const area_m2 = cheek_kg / (materials[spec.disc.material].density_kgpm3 * spec.disc.cheek_m);
   const cheek = shares.map((share, i) => share * cheek_kg + (i === gaps.length ? vanes_kg : 0));
   const shippedDepth = cheekGaps(spec.disc.cheek_m, SHIPPED_NODES).slice(0, 3);
