@@ -126,7 +126,7 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     largestDifference_K: Math.max(span.overCore, ...stops.map((stop) => stop.largestDifference_K)),
   };
   const tooHot = isTooHot(facts, window);
-  const tooCold = isTooCold(facts, window, coldStarts(watched, hard));
+  const tooCold = isTooCold(facts, window, coldStarts(watched, first, { plan, stops }));
   const counted = passage.counted[axle === 'front' ? 0 : 1]!;
   return { ...facts, tooHot, tooCold, in: counted ? !tooHot && !tooCold : null };
 }
@@ -139,19 +139,22 @@ function hottestPlace(stops: Stop[], otherwise: string): string {
 }
 
 /** For each hard stop that starts cold: how cold, and how long until the face passes bite. */
-function coldStarts({ trace, clock, window }: Watched, hard: Stop[]): ColdStart[] {
-  return hard
-    .filter((stop) => stop.startFace_K < window.bite_K)
-    .map((stop) => {
-      let i = clock.time_s.findIndex((t) => t >= stop.start_s);
-      while (i < clock.time_s.length - 1 && clock.time_s[i]! < stop.end_s && trace.face_K[i]! < window.bite_K)
-        i++;
-      const passed = trace.face_K[i]! >= window.bite_K;
-      return {
-        under_K: window.bite_K - stop.startFace_K,
-        until_s: passed ? clock.time_s[i]! - stop.start_s : Infinity,
-      };
-    });
+function coldStarts(
+  { trace, clock, window }: Watched,
+  first: number,
+  { plan, stops }: { plan: LapPassage['plan']; stops: Stop[] },
+): ColdStart[] {
+  return stops.flatMap((stop, n) => {
+    if (!stop.hard || stop.startFace_K >= window.bite_K) return [];
+    const { fromStep, toStep } = plan.stops[n]!;
+    let i = first + fromStep;
+    while (i < first + toStep && trace.face_K[i]! < window.bite_K) i++;
+    const passed = trace.face_K[i]! >= window.bite_K;
+    return {
+      under_K: window.bite_K - stop.startFace_K,
+      until_s: passed ? clock.time_s[i]! - stop.start_s : Infinity,
+    };
+  });
 }
 
 /** Time of a braking phase with the column under a limit [s] */

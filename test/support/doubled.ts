@@ -60,6 +60,6 @@ export function scaledStepper(stepper: Stepper, factor: number): Stepper {
   return {
     ...scaled<Stepper>(stepper, stepperKinds, factor),
     network: scaled(network, networkKinds, factor),
-    tables: { ...tables, entriesPerJoule: tables.entriesPerJoule.map((perJoule) => perJoule / factor) },
+    tables: { ...tables, cellsPerJoule: tables.cellsPerJoule.map((perJoule) => perJoule / factor) },
   };
 }
