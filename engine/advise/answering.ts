@@ -8,8 +8,8 @@ import { clockOf, runCorner } from '../stint/run.ts';
 import type { Ask, Ground, Outcome } from './search.ts';
 import { unknownsOf, type Unknown } from './unknowns.ts';
 
-/** Models kept of a ground with changes: as many as a map of conditions has cells that are searched at the same time. */
-const MODELS = 128;
+/** Models kept of a ground with changes: more than are tried side by side for one corner. The parts of a model have memories of their own. */
+const MODELS = 16;
 
 interface Ready {
   model: StintModel;

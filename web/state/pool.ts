@@ -50,7 +50,7 @@ export class Pool<Worker extends { close(): void }> {
 
   do<T>(job: Job<Worker, T>, terms: Terms<Worker>): Promise<T> {
     return new Promise<T>((resolve, reject) => {
-      this.#queue.push({ job, terms, deaths: 0, resolve: resolve, reject });
+      this.#queue.push({ job, terms, deaths: 0, resolve, reject });
       this.#handOut();
     });
   }
@@ -108,12 +108,11 @@ export class Pool<Worker extends { close(): void }> {
   #start(place: Place<Worker>, waiting: Waiting<Worker>): void {
     place.isBusy = true;
     const patience_ms = place.isWarm ? PATIENCE_MS : PATIENCE_FIRST_MS;
-    const isOver = (): boolean => !this.#places.includes(place);
     const cancel = this.#alarm(patience_ms, () => this.#died(place, waiting, 'it gave no answer'));
     waiting.job(place.worker).then(
       (value) => {
         cancel();
-        if (isOver()) return;
+        if (!this.#places.includes(place)) return;
         place.isBusy = false;
         place.isWarm = true;
         waiting.resolve(value);
