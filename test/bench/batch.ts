@@ -5,11 +5,11 @@ import { Readable } from 'node:stream';
 import { stintRunning } from '../support/terminal.ts';
 import { ratios, rowOf, type Row } from './rows.ts';
 
-const ROUNDS = 5;
-const JOBS = 400;
+const ROUNDS = 3;
+const JOBS = 300;
 /** Answers before which threads still start and compilers still learn. */
 const WARM = 100;
-const MANY = 4000;
+const MANY = 2000;
 
 interface Pace {
   perSecond: number;
