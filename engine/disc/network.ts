@@ -11,7 +11,7 @@
  */
 import { cheekGaps, cheekShares } from './cheek-mesh.ts';
 import type { CornerSpec } from './corner-spec.ts';
-import { enthalpyTable, type EnthalpyTable } from './enthalpy-table.ts';
+import { enthalpyTable } from './enthalpy-table.ts';
 import { materials, type MaterialName } from './materials.ts';
 import { conductanceShimmed } from './shim.ts';
 

@@ -9,16 +9,16 @@
  * Third order, damped at infinity, two evaluations of F a step. Source: ROS3 of Sandu, Verwer, Blom, Spee, Carmichael & Potra,
  * Atmospheric Environment 31 (1997) 3459 (from memory; order and damping tested).
  */
-const gamma = 0.43586652150845899941601945119356;
-const c21 = -1.0156171083877702091975600115545;
-const c31 = 4.0759956452537699824805835358067;
-const c32 = 9.2076794298330791242156818474003;
+const gamma = 0.435866521508459;
+const c21 = -1.0156171083877703;
+const c31 = 4.07599564525377;
+const c32 = 9.20767942983308;
 const m1 = 1;
-const m2 = 6.169794704382824559255361568973;
-const m3 = -0.42772256543218573326238373806514;
+const m2 = 6.1697947043828245;
+const m3 = -0.42772256543218573;
 /** γ of the second and the third stage for what depends on time alone; both are at the share γ of the step. */
-const gamma2 = 0.24291996454816804366592249683314;
-const gamma3 = 2.1851380027664058511513169485832;
+const gamma2 = 0.24291996454816805;
+const gamma3 = 2.185138002766406;
 const w3 = gamma * m3;
 const w2 = gamma * (m2 + c32 * w3);
 const bendAtGamma = 1 - 6 * gamma + 6 * gamma * gamma;

@@ -45,7 +45,8 @@ const parabola = new Float64Array(3);
 
 /** Ends of all steps of a lap. In each braking the times at which it begins, peaks, starts to end and ends are among them. */
 export function stepEnds(curve: HeatCurve, brakings_s: number[][], duration_s: number): number[] {
-  let [T, one, half, two] = [column(), column(), column(), column()];
+  const [one, half] = [column(), column()];
+  let [T, two] = [column(), column()];
   const ends: number[] = [];
   let now = 0;
   for (const marks of [...brakings_s, [duration_s]]) {
