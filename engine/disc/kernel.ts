@@ -16,10 +16,10 @@ import { makeRecord } from './record.ts';
 import { ROS3 } from './ros3.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 
-/** A step is cut where a slope changes by this factor over it, or a temperature by so much [K], down to a share of it. */
+/** A step is cut where a slope changes by this factor over it, or a temperature by so much [K], into so many pieces at most. */
 const MOST_BEND = 1.1;
 const LEAP_K = 400;
-const SMALLEST = 1 / 64;
+const PIECES = 64;
 
 /** Runs the lap; `share` is this corner's part of the heat of all four brakes. Writes samples first ... first + steps. */
 export const driveLap = makeKernel();
@@ -61,18 +61,18 @@ function makeKernel() {
       whole[rise] = share * lap.rise_W[n]!;
       whole[bend] = share * lap.bend_W[n]!;
       // whole, or in halves of halves where a material's slope bends within it
-      for (let done = 0, cut = 1; done < 1;) {
+      for (let done = 0, cut = PIECES; done < PIECES;) {
         evaluate(s, H, true);
         if (out && done === 0) record(s, out, first + n);
         takePart(done, cut);
-        if (!stages(s) && cut > SMALLEST) {
-          cut /= 2;
+        if (!stages(s) && cut > 1) {
+          cut >>= 1;
           continue;
         }
         for (let i = 0; i < nodes; i++) H[i]! += m1 * K1[i]! + m2 * K2[i]! + m3 * K3[i]!;
         book(s.booked_J);
         done += cut;
-        cut = Math.min(2 * cut, 1 - done);
+        cut = Math.min(2 * cut, PIECES - done);
       }
     }
     if (!out) return;
@@ -80,16 +80,17 @@ function makeKernel() {
     record(s, out, first + lap.steps);
   };
 
-  /** The parabola of the power over a share of the step. */
+  /** The parabola of the power over so many pieces of the step, after those that are done. */
   function takePart(done: number, cut: number): void {
-    const middle = done + cut / 2;
-    part[length] = cut * whole[length]!;
+    const share = cut / PIECES;
+    const middle = done / PIECES + share / 2;
+    part[length] = share * whole[length]!;
     part[mean] =
       whole[mean]! +
       whole[rise]! * (middle - 0.5) +
-      whole[bend]! * (1 - 6 * middle + 6 * middle * middle + (cut * cut) / 2);
-    part[rise] = cut * (whole[rise]! + whole[bend]! * (12 * middle - 6));
-    part[bend] = cut * cut * whole[bend]!;
+      whole[bend]! * (1 - 6 * middle + 6 * middle * middle + (share * share) / 2);
+    part[rise] = share * (whole[rise]! + whole[bend]! * (12 * middle - 6));
+    part[bend] = share * share * whole[bend]!;
   }
 
   /** The stages of one part from what `evaluate` found at its start; false where the tangents do not hold over it. */

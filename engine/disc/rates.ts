@@ -64,18 +64,18 @@ export function makeRates() {
     conductances = map;
     row = i * walls;
     air[pastRow] = at - i;
-    air[capacity] = between(map.wheelhouse, i);
-    air[recirculated] = between(map.recirculated, i);
-    air[sprayFace] = between(map.sprayFace_W, i);
-    air[sprayVane] = between(map.sprayVane_W, i);
-    air[ambient] = between(map.air_K, i);
+    between(capacity, map.wheelhouse, i);
+    between(recirculated, map.recirculated, i);
+    between(sprayFace, map.sprayFace_W, i);
+    between(sprayVane, map.sprayVane_W, i);
+    between(ambient, map.air_K, i);
     air[onFace] = map.faceInWheelhouse;
     air[buoyant] = map.wheelhouseBuoyant;
     air[kept] = map.radiationKept;
   }
 
-  function between(values: Float64Array, i: number): number {
-    return values[i]! + air[pastRow]! * (values[i + 1]! - values[i]!);
+  function between(what: number, values: Float64Array, i: number): void {
+    air[what] = values[i]! + air[pastRow]! * (values[i + 1]! - values[i]!);
   }
 
   /** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
