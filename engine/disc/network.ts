@@ -135,9 +135,12 @@ export function joinTables(network: Network): JoinedTables {
   const tables = names.map(enthalpyTable);
   const size = 2 * tables[0]!.temperature_K.length;
   const entries = new Float64Array(size * names.length);
-  tables.forEach(({ temperature_K, potential }, table) =>
-    temperature_K.forEach((T, i) => entries.set([T, potential[i]!], table * size + 2 * i)),
-  );
+  tables.forEach(({ temperature_K, potential }, table) => {
+    for (let i = 0, at = table * size; i < temperature_K.length; i++) {
+      entries[at++] = temperature_K[i]!;
+      entries[at++] = potential[i]!;
+    }
+  });
   const index = network.material.map((name) => names.indexOf(name));
   return {
     entries,

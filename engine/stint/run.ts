@@ -119,8 +119,11 @@ function ledgerOf(stepper: Stepper, start_J: number): Ledger {
   return { brakeHeat, stored, vaneAir, faceAir, otherAir, radiation, conducted, residual };
 }
 
-const highest = (column: Float64Array): number =>
-  column.reduce((top, value) => (value > top ? value : top), -Infinity);
+function highest(column: Float64Array): number {
+  let top = -Infinity;
+  for (let i = 0; i < column.length; i++) if (column[i]! > top) top = column[i]!;
+  return top;
+}
 
 /** Columns of zeros, one entry a sample. */
 export function newColumns(samples: number): CornerColumns {
