@@ -70,7 +70,7 @@ function freeBox(at: Point, width: number, road: Point[], taken: Box[], size: Si
     ({ left, top, height }) =>
       left >= 0 && left + width <= size.width && top >= -CLEAR_PX && top + height <= size.height + CLEAR_PX,
   );
-  return inside.find((box) => isClear(leader(at, box), road) && isFree(box, [road], taken)) ?? null;
+  return inside.find((box) => isFree(box, [road], taken) && isClear(leader(at, box), road)) ?? null;
 }
 
 /** A leader may touch the road where it starts and nowhere else. */

@@ -68,8 +68,16 @@ function crosses(box: Box, line: Point[]): boolean {
   });
 }
 
+/** Whether all of the segment lies on one side of the box: so does nearly all of a line, and it is quickly told. */
+const isBeside = ({ left, top, width, height }: Box, from: Point, to: Point): boolean =>
+  (from.x < left && to.x < left) ||
+  (from.x > left + width && to.x > left + width) ||
+  (from.y < top && to.y < top) ||
+  (from.y > top + height && to.y > top + height);
+
 /** Clips the segment against the box's four sides (Liang and Barsky). */
 function segmentMeets(box: Box, from: Point, to: Point): boolean {
+  if (isBeside(box, from, to)) return false;
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   let enter = 0;
