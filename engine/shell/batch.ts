@@ -28,7 +28,7 @@ export async function batch(file: string, threads: number): Promise<number> {
 }
 
 /** Whether every line ran. */
-export async function answerAll(input: Readable, output: Writable, threads: number): Promise<boolean> {
+async function answerAll(input: Readable, output: Writable, threads: number): Promise<boolean> {
   const filename = new URL('./batch-thread.mjs', import.meta.url).href;
   const pool = new Tinypool({ filename, minThreads: threads, maxThreads: threads });
   pool.on('error', (error: Error) => {
