@@ -5,7 +5,7 @@
  */
 import { Dopri } from 'dopri';
 import { NODE, NODES } from '../../engine/disc/network.ts';
-import { evaluate, F, G, setConductances } from '../../engine/disc/rates.ts';
+import { makeRates } from '../../engine/disc/rates.ts';
 import { createStepper } from '../../engine/disc/stepper.ts';
 import { compile, type CornerModel } from '../../engine/stint/compile.ts';
 import { run } from '../../engine/stint/run.ts';
@@ -27,18 +27,25 @@ export interface LibraryTimes {
   found: Found;
 }
 
+const { F, G, setAir, evaluate } = makeRates();
+
 /** State of the integrator: each node's enthalpy in entries of its table, so that one tolerance suits all. */
 type State = number[];
 
 /** A corner as the engine's right-hand side takes it. */
 function sidesOf({ spec, start }: CornerModel, { entriesPerJoule }: ProblemCorner) {
   const stepper = createStepper(spec, start);
-  return { stepper, H: stepper.enthalpy_J.slice(), perJoule: Float64Array.from(entriesPerJoule) };
+  return {
+    stepper,
+    perJoule: Float64Array.from(entriesPerJoule),
+    /** Where the right-hand side looks for enthalpies and speed. */
+    ...{ H: new Float64Array(NODES), speed: new Float64Array(1) },
+  };
 }
 type Sides = ReturnType<typeof sidesOf>;
 
 /** Rates of a corner within a stage. */
-function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, perJoule }: Sides) {
+function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, speed, perJoule }: Sides) {
   const { begin_s, v0, v1, p0, p1, p2 } = stage;
   const map = corner.maps[stage.leg]!;
   const share = corner.shares[stage.leg]!;
@@ -47,12 +54,12 @@ function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, perJoule }: Si
     while (piece + 1 < begin_s.length && begin_s[piece + 1]! <= t) piece++;
     while (piece > 0 && begin_s[piece]! > t) piece--;
     const after = t - begin_s[piece]!;
-    const speed = Math.max(v0[piece]! + v1[piece]! * after, 0);
+    speed[0] = Math.max(v0[piece]! + v1[piece]! * after, 0);
     const power = p0[piece]! + after * (p1[piece]! + after * p2[piece]!);
     for (let i = 0; i < NODES; i++) H[i] = y[i]! / perJoule[i]!;
-    setConductances(map, speed);
-    evaluate(stepper, H, false);
-    const friction = share * power + stepper.drag_N * speed;
+    setAir(map, speed, 0);
+    evaluate(stepper, H, true);
+    const friction = share * power + stepper.drag_N * speed[0];
     F[NODE.face]! += stepper.discShare * friction;
     F[NODE.padFace]! += (1 - stepper.discShare) * friction;
     for (let i = 0; i < NODES; i++) dy[i] = F[i]! * perJoule[i]!;

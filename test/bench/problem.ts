@@ -4,7 +4,7 @@
  */
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
 import { CELLS, enthalpyTable } from '../../engine/disc/enthalpy-table.ts';
-import { NODE, NODES, PARENT } from '../../engine/disc/network.ts';
+import { CHEEK, NODE, NODES, TREE } from '../../engine/disc/network.ts';
 import { createStepper } from '../../engine/disc/stepper.ts';
 import type { CornerModel, StintModel } from '../../engine/stint/compile.ts';
 import type { Answer } from './errors.ts';
@@ -28,21 +28,14 @@ export interface Stage {
 const ENTRIES = CELLS + 1;
 const numbers = (values: ArrayLike<number>): number[] => Array.from(values);
 
-/** Nodes through the cheek, the face first. */
-const towardsWall = Math.sign(NODE.wall - NODE.face);
-const CHEEK = Array.from(
-  { length: Math.abs(NODE.wall - NODE.face) + 1 },
-  (_, i) => NODE.face + i * towardsWall,
-);
-
 /** `sample_s` are the moments at which the answer is wanted. */
 export function problemOf(model: StintModel, sample_s: Float64Array) {
   return {
     node: NODE,
     nodes: NODES,
-    parent: numbers(PARENT),
+    parent: numbers(TREE.parent),
     /** Whether a node's link runs inside the cast ring, between conduction potentials. */
-    cast: Array.from({ length: NODES }, (_, node) => node === NODE.rim || CHEEK.includes(node)),
+    cast: Array.from({ length: NODES }, (_, node) => node >= TREE.cast),
     stages: stagesOf(stretchesOf(model.scenario)),
     sample_s: numbers(sample_s),
     corners: model.corners.map(cornerOf),
@@ -86,7 +79,7 @@ export function temperatureOf({ temperature_K, offset }: ProblemCorner, node: nu
 /** The engine's columns from the temperatures of all nodes, entry by node and sample [K] */
 export function answerOf({ cheekShare }: ProblemCorner, T: readonly (readonly number[])[]): Answer {
   const meanAt = (sample: number): number =>
-    CHEEK.reduce((sum, node, i) => sum + cheekShare[i]! * T[node]![sample]!, 0);
+    numbers(CHEEK).reduce((sum, node, i) => sum + cheekShare[i]! * T[node]![sample]!, 0);
   return {
     face_K: T[NODE.face]!,
     cheek_K: T[NODE.face]!.map((_, sample) => meanAt(sample)),

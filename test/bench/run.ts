@@ -6,17 +6,33 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { drag } from './drag.ts';
+import { feel } from './feel.ts';
 import { growth } from './growth.ts';
+import { kernel } from './kernel.ts';
 import { library } from './library.ts';
+import { lighthouse } from './lighthouse.ts';
 import { log } from './log.ts';
 import { machine } from './machine.ts';
 import { pool } from './pool.ts';
 import { Missing, tableOf, type Row } from './rows.ts';
 import { scipy } from './scipy.ts';
+import { start } from './start.ts';
 import { stint } from './stint.ts';
 
 /** A measure a file; each gives its lines of the table. */
-const measures: Record<string, () => Promise<Row[]>> = { stint, scipy, library, growth, drag, pool, log };
+const measures: Record<string, () => Promise<Row[]>> = {
+  stint,
+  kernel,
+  scipy,
+  library,
+  growth,
+  drag,
+  feel,
+  start,
+  lighthouse,
+  pool,
+  log,
+};
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in measures));
