@@ -15,6 +15,9 @@ const AHEAD = 64;
 /** A line above this may be what a thread died of [characters] */
 const SHORT = 1e5;
 
+/** The longest that a timer waits: 24 days. */
+const LONG_MS = 2 ** 31 - 1;
+
 /** Resolves to the status to end with: 0 when every line ran, 1 when some had problems. */
 export async function batch(file: string, threads: number): Promise<number> {
   const input = file === '-' ? process.stdin : createReadStream(file);
@@ -30,7 +33,8 @@ export async function batch(file: string, threads: number): Promise<number> {
 /** Whether every line ran. */
 async function answerAll(input: Readable, output: Writable, threads: number): Promise<boolean> {
   const filename = new URL('./batch-thread.mjs', import.meta.url).href;
-  const pool = new Tinypool({ filename, minThreads: threads, maxThreads: threads });
+  // a thread starts when a line waits for one, and stays
+  const pool = new Tinypool({ filename, minThreads: 1, maxThreads: threads, idleTimeout: LONG_MS });
   pool.on('error', (error: Error) => {
     if (!isOutOfMemory(error)) input.destroy(error); // no thread can start
   });
@@ -63,11 +67,13 @@ async function resultOf(line: JobLine, pool: Tinypool): Promise<ResultLine> {
   }
 }
 
+/** The id of a line, if it can be told and written again. */
 function idIn(line: string): unknown {
   if (line.length > SHORT) return undefined;
   try {
     const asked: unknown = JSON.parse(line);
-    return isTree(asked) ? asked['id'] : undefined;
+    const id = isTree(asked) ? asked['id'] : undefined;
+    return JSON.stringify(id) && id;
   } catch {
     return undefined;
   }

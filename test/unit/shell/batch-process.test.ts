@@ -42,8 +42,8 @@ async function answersOf({ stdout }: Running): Promise<{ id: number; problems?: 
 describe('memory', () => {
   it('stays within 32 MB of heap while 60 MB of jobs run through', async () => {
     const running = batch(2, ['--max-old-space-size=32']);
-    const count = 30_000;
-    feed(running, count, bad(2000));
+    const count = 20_000;
+    feed(running, count, bad(3000));
     let next = 0;
     for await (const line of createInterface(running.stdout))
       if (line.startsWith(`{"id":${next},`)) next += 1;
@@ -114,6 +114,6 @@ describe('a batch in a pipe', () => {
     const start_ms = Date.now();
     running.kill('SIGINT');
     expect(await once(running, 'exit')).toEqual([null, 'SIGINT']);
-    expect(Date.now() - start_ms).toBeLessThan(1000);
+    expect(Date.now() - start_ms).toBeLessThan(3000);
   });
 });

@@ -169,6 +169,14 @@ describe('a line with problems is answered with each of them', () => {
     expect(stderr).toBe('');
   });
 
+  it('an id that nests too deep to be written is left out, and the batch goes on', () => {
+    const deep = `{"id":${'['.repeat(40_000)}${']'.repeat(40_000)},"nope":1}`;
+    expect(resultsIn(stint(['--batch', '-'], `${deep}\n{"id":2,"nope":1}\n`).stdout)).toEqual([
+      { problems: [expect.objectContaining({ key: 'job', expected: 'a job that can be run' })] },
+      { id: 2, problems: [expect.objectContaining({ key: 'nope' })] },
+    ]);
+  });
+
   it('an id that JSON cannot keep is not given back changed', () => {
     const [result] = resultsIn(stint(['--batch', '-'], '{"id": 12345678901234567890}').stdout);
     expect(result).toEqual({ problems: [expect.objectContaining({ key: 'id' })] });
