@@ -5,6 +5,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { batch } from './batch.ts';
 import { drag } from './drag.ts';
 import { feel } from './feel.ts';
 import { growth } from './growth.ts';
@@ -31,6 +32,7 @@ const measures: Record<string, () => Promise<Row[]>> = {
   start,
   lighthouse,
   pool,
+  batch,
   log,
 };
 
