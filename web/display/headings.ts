@@ -1,13 +1,5 @@
 /** Take-away titles of the charts and words for the table, from the same numbers as the sentence. */
-import type {
-  CornerResult,
-  Lap,
-  LapKind,
-  LapSummary,
-  Scenario,
-  StintResult,
-  WindowLimits,
-} from '../../engine/index.ts';
+import type { CornerResult, Lap, LapKind, LapSummary, Scenario, StintResult } from '../../engine/index.ts';
 import { excessWords } from './allowed-words.ts';
 import { cornerName } from './corner.ts';
 import { capital, countWord, decimal, kelvins, level, limit, NBSP } from './format.ts';
@@ -66,19 +58,6 @@ const atPlace = ({ facePeakPlace }: LapSummary): string => (facePeakPlace ? ` at
 
 const KINDS: Record<LapKind, string> = { out: 'out-lap', push: 'push', safety: 'safety car', in: 'in-lap' };
 export const kindWord = (kind: LapKind): string => KINDS[kind];
-
-/** The verdict on one lap in words, with the limits it passed. */
-export function lapVerdict(lap: LapSummary, window: WindowLimits): string {
-  if (lap.in === null) return 'not counted';
-  if (lap.in) return 'in';
-  const passed = [
-    lap.tooHot && lap.faceMax_K > window.facePeak_K ? 'too hot' : '',
-    lap.bulkMax_K > window.bulk_K ? 'bulk too hot' : '',
-    lap.tooCold && lap.belowBite > 0 ? 'too cold' : '',
-    window.run_K !== null && lap.bulkMean_K < window.run_K ? 'mean too cold' : '',
-  ].filter(Boolean);
-  return `out: ${passed.join(', ')}`;
-}
 
 /** What stands over the moment: "Lap 10, turn 7" in a stop, "Lap 10", or that the car stands. */
 export function momentTitle({ stops }: CornerResult, lap: Lap, time_s: number): string {

@@ -126,19 +126,3 @@ function phaseLine(planned: PlannedPhase): string {
   const name = phaseName(planned);
   return `${name.charAt(0).toLowerCase()}${name.slice(1)}${detail && `, ${detail}`}`;
 }
-
-/** Lines that stand before a lap of a table: what a stop or a new phase changes there. Keyed by the lap. */
-export function lapRemarks(plan: PhasePlan): Map<number, string[]> {
-  const remarks = new Map<number, string[]>();
-  for (const planned of plan) {
-    const lap = planned.after + 1;
-    const detail = phaseDetail(planned);
-    const isLast = plan.slice(planned.index).every(({ laps }) => laps === 0);
-    if (isStand(planned.phase) ? isLast : detail === '' || planned.laps === 0) continue;
-    const line = isStand(planned.phase)
-      ? `${phaseName(planned)} before this lap${detail && `: ${detail}`}`
-      : `From lap${NBSP}${lap}: ${detail}`;
-    remarks.set(lap, [...(remarks.get(lap) ?? []), line]);
-  }
-  return remarks;
-}

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Phase, Scenario } from '../../../engine/index.ts';
 import { driverChanges, shippedStint } from '../../../engine/scenario/library.ts';
+import { lapRemarks } from '../../../web/display/lap-words.ts';
 import { driverId, phasePlan, type PhasePlan } from '../../../web/display/phase-plan.ts';
 import {
   changeMarks,
-  lapRemarks,
   phaseDetail,
   phaseName,
   phasesSummary,

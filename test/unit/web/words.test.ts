@@ -6,11 +6,11 @@ import { clockTime, decimal, kelvins, level, percent } from '../../../web/displa
 import {
   blankingValueText,
   conditionsLine,
-  lapVerdict,
   marginWords,
   stintNote,
   stintTitle,
 } from '../../../web/display/headings.ts';
+import { lapVerdict } from '../../../web/display/lap-words.ts';
 import { sampleResult } from '../../support/sample-result.ts';
 import { corner } from '../../support/verdicts.ts';
 

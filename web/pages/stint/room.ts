@@ -1,6 +1,8 @@
 /** How tall the drawings may be, so that the whole sheet stands in a wide window without scrolling [px]. */
 export interface Room {
   isWide: boolean;
+  /** Whether the blanking is at the thumb, in a tray. */
+  hasTray: boolean;
   plot: number;
   map: number;
   mouth: number;
@@ -9,6 +11,8 @@ export interface Room {
 }
 
 const WIDE_PX = 1280;
+/** Below this the lever's column is not beside the chart; the styles say so too. */
+const TRAY_PX = 900;
 /** What the rest of each column takes of the window's height [px] */
 const BESIDE = { plot: 628, map: 684, mouth: 681 };
 /** A row of buttons for the strips under the mouth [px] */
@@ -19,11 +23,13 @@ const TALL_PX = 150;
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
 
 export function roomIn(width: number, height: number): Room {
-  if (width < WIDE_PX) return { isWide: false, plot: 240, map: 190, mouth: 190, isStacked: false };
+  const hasTray = width < TRAY_PX;
+  if (width < WIDE_PX) return { isWide: false, hasTray, plot: 240, map: 190, mouth: 190, isStacked: false };
   const mouth = height - BESIDE.mouth;
   const isStacked = mouth - STRIPS_PX < TALL_PX;
   return {
     isWide: true,
+    hasTray,
     plot: between(170, height - BESIDE.plot, 340),
     map: between(112, height - BESIDE.map, 240),
     mouth: between(96, isStacked ? mouth : mouth - STRIPS_PX, 200),
