@@ -19,33 +19,39 @@ export interface HeatCurve {
 
 /** Power at each node: between the means of the intervals at its sides, and 0 where one of them has no heat. */
 export function heatCurve({ cumulative_J }: HeatOverLap, time_s: Float64Array): HeatCurve {
-  const span = (i: number): number => time_s[i + 1]! - time_s[i]!;
-  const mean = (i: number): number => (cumulative_J[i + 1]! - cumulative_J[i]!) / span(i);
-  const atNode_W = time_s.map((_, i) => {
-    if (i === 0 || i === time_s.length - 1) return mean(Math.min(i, time_s.length - 2));
-    const [before, after] = [mean(i - 1), mean(i)];
-    const between = (before * span(i) + after * span(i - 1)) / (span(i - 1) + span(i));
-    return Math.min(between, 3 * before, 3 * after);
-  });
+  const last = time_s.length - 1;
+  const atNode_W = new Float64Array(last + 1);
+  let [span, mean] = [0, 0];
+  for (let i = 0; i < last; i++) {
+    const [spanBefore, before] = [span, mean];
+    span = time_s[i + 1]! - time_s[i]!;
+    mean = (cumulative_J[i + 1]! - cumulative_J[i]!) / span;
+    const between = (before * span + mean * spanBefore) / (spanBefore + span);
+    atNode_W[i] = i === 0 ? mean : Math.min(between, 3 * before, 3 * mean);
+  }
+  atNode_W[last] = mean;
   return { time_s, cumulative_J, atNode_W };
 }
 
-/** Places and weights on 0 to 1 of the rule that is exact up to the fifth power (Gauss-Legendre, three points). */
-const GAUSS = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const;
-const WEIGHT = [5 / 18, 8 / 18, 5 / 18] as const;
-
-/** The parabola with the mean and the first two moments of the power between two moments: its mean, rise and bend (see `LapSteps`) [W] */
+/**
+ * The parabola with the mean and the first two moments of the power between two moments: its mean, rise and bend (see
+ * `LapSteps`) [W]. Power is a parabola over each interval, so Gauss's rule with three points is exact.
+ */
 export function parabolaOver(curve: HeatCurve, from_s: number, to_s: number, into: Float64Array): void {
   const { time_s, cumulative_J } = curve;
   const last = time_s.length - 2;
   const dt = to_s - from_s;
-  let [mean, rise, bend] = [0, 0, 0];
+  const reach = Math.sqrt(0.15);
+  let mean = 0;
+  let rise = 0;
+  let bend = 0;
   for (let node = nodeBefore(time_s, from_s), t = from_s; t < to_s; node++) {
     const end = node >= last ? to_s : Math.min(to_s, time_s[node + 1]!);
     if (cumulative_J[node + 1]! > cumulative_J[node]!)
-      for (let i = 0; i < 3; i++) {
-        const at = t + GAUSS[i]! * (end - t);
-        const heat = (WEIGHT[i]! * (end - t) * powerAt(curve, node, at)) / dt;
+      for (let i = -1; i <= 1; i++) {
+        const at = (t + end) / 2 + i * reach * (end - t);
+        const weight = i === 0 ? 8 / 18 : 5 / 18;
+        const heat = (weight * (end - t) * powerAt(curve, node, at)) / dt;
         const w = (at - from_s) / dt;
         mean += heat;
         rise += 12 * heat * (w - 0.5);
@@ -58,9 +64,17 @@ export function parabolaOver(curve: HeatCurve, from_s: number, to_s: number, int
   into[2] = bend;
 }
 
+/** The parabola of a step from those of its halves: moments add up. */
+export function joinHalves(first: Float64Array, second: Float64Array, into: Float64Array): void {
+  into[0] = (first[0]! + second[0]!) / 2;
+  into[1] = (first[1]! + second[1]!) / 4 + 1.5 * (second[0]! - first[0]!);
+  into[2] = (first[2]! + second[2]!) / 8 + (5 / 16) * (second[1]! - first[1]!);
+}
+
 /** The last node that is not after a moment, but the end of the lap. */
 export function nodeBefore(time_s: Float64Array, t: number): number {
-  let [low, high] = [0, time_s.length - 1];
+  let low = 0;
+  let high = time_s.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     if (time_s[middle]! <= t) low = middle;
@@ -86,9 +100,11 @@ export function stepPowers(
   const column = (): Float64Array => new Float64Array(end_s.length);
   const powers = { power_W: column(), rise_W: column(), bend_W: column() };
   const parabola = new Float64Array(3);
-  end_s.forEach((t, n) => {
-    parabolaOver(curve, end_s[n - 1] ?? 0, t, parabola);
-    [powers.power_W[n], powers.rise_W[n], powers.bend_W[n]] = parabola as unknown as [number, number, number];
-  });
+  for (let n = 0; n < end_s.length; n++) {
+    parabolaOver(curve, n === 0 ? 0 : end_s[n - 1]!, end_s[n]!, parabola);
+    powers.power_W[n] = parabola[0]!;
+    powers.rise_W[n] = parabola[1]!;
+    powers.bend_W[n] = parabola[2]!;
+  }
   return powers;
 }
