@@ -9,8 +9,9 @@
  */
 import type { CornerColumns } from './columns.ts';
 import type { ConductanceMap } from './conductance-map.ts';
+import { makeElimination } from './elimination.ts';
 import type { LapSteps } from './lap-input.ts';
-import { NODE, TREE } from './network.ts';
+import { CAST, NODE, NODES } from './network.ts';
 import { makeRates } from './rates.ts';
 import { makeRecord } from './record.ts';
 import { ROS3 } from './ros3.ts';
@@ -25,23 +26,22 @@ const PIECES = 64;
 export const driveLap = makeKernel();
 
 function makeKernel() {
-  const { nodes, cast, parent } = TREE;
+  const [nodes, cast] = [NODES, CAST];
   const { rim, bell, caliper, padFace, face, wall } = NODE;
   const { gamma, c21, c31, c32, m1, m2, m3, w1, w2, w3, rise1, rise2, rise3, bend1, bend2, bend3 } = ROS3;
   const { faceAir, vaneAir, otherAir, radiation, conducted, brakeHeat } = BOOK;
   const rates = makeRates();
-  const { T, dT, dP, G, F, loss, slope, setAir, evaluate } = rates;
+  const { T, dT, G, F, loss, slope, setAir, evaluate } = rates;
+  const { factorise, solve } = makeElimination(rates);
   const record = makeRecord(rates);
 
   const column = (): Float64Array => new Float64Array(nodes);
   const [K1, K2, K3] = [column(), column(), column()];
   /** As the step begins: temperatures and their slopes, and the losses by BOOK. */
   const [before_K, slopeBefore, lossBefore] = [column(), column(), column()];
-  /** I − γΔtJ eliminated: what a node's row gives to its parent's, what it takes back from it, and the inverse of its pivot. */
-  const [up, down, pivot] = [column(), column(), column()];
-  /** The step, and the part of it under way: its length [s], mean, rise and bend of the heat made in this corner [W] */
+  /** The step, and the part of it under way: its length, γ times that [s], mean, rise and bend of the heat made in this corner [W] */
   const [whole, part] = [column(), column()];
-  const [length, mean, rise, bend] = [0, 1, 2, 3];
+  const [length, short, mean, rise, bend] = [0, 1, 2, 3, 4];
 
   return (
     s: Stepper,
@@ -85,6 +85,7 @@ function makeKernel() {
     const share = cut / PIECES;
     const middle = done / PIECES + share / 2;
     part[length] = share * whole[length]!;
+    part[short] = gamma * part[length];
     part[mean] =
       whole[mean]! +
       whole[rise]! * (middle - 0.5) +
@@ -95,9 +96,9 @@ function makeKernel() {
 
   /** The stages of one part from what `evaluate` found at its start; false where the tangents do not hold over it. */
   function stages(s: Stepper): boolean {
-    const h = gamma * part[length]!;
+    const h = part[short]!;
     const { enthalpy_J: H, discShare } = s;
-    factorise();
+    factorise(part, short);
     for (let j = 0; j < 5; j++) lossBefore[j] = loss[j]!;
     for (let i = 0; i < nodes; i++) {
       before_K[i] = T[i]!;
@@ -134,35 +135,6 @@ function makeKernel() {
         return false;
     }
     return true;
-  }
-
-  /** I − γΔtJ on the tree, eliminated from the leaves to the face. */
-  function factorise(): void {
-    const h = gamma * part[length]!;
-    for (let i = 0; i < nodes; i++) pivot[i] = 1;
-    pivot[face]! += h * (slope[0]! + slope[5]! + slope[12]!);
-    pivot[wall]! += h * (slope[1]! + slope[6]! + slope[13]!);
-    pivot[rim]! += h * (slope[2]! + slope[7]!);
-    pivot[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
-    pivot[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
-    for (let i = 0; i < face; i++) {
-      const p = parent[i]!;
-      const g = h * G[i]!;
-      const own = g * (i < cast ? dT[i]! : dP[i]!);
-      const parents = g * (i < cast ? dT[p]! : dP[p]!);
-      const inverse = 1 / (pivot[i]! + own);
-      pivot[i] = inverse;
-      up[i] = own * inverse;
-      down[i] = parents * inverse;
-      pivot[p]! += parents - own * inverse * parents;
-    }
-    pivot[face] = 1 / pivot[face]!;
-  }
-
-  function solve(k: Float64Array): void {
-    for (let i = 0; i < face; i++) k[parent[i]!]! += up[i]! * k[i]!;
-    k[face]! *= pivot[face]!;
-    for (let i = face - 1; i >= 0; i--) k[i] = pivot[i]! * k[i]! + down[i]! * k[parent[i]!]!;
   }
 
   /** Books heat and losses of a part. */

@@ -2,8 +2,8 @@
  * The thermal network of one corner: nodes, their masses and materials, and the links between them.
  *
  * The two cheeks of a disc are alike, so one representative cheek stands for both: its nodes carry the mass and area of
- * both. The links form a tree with the rubbed face as its root, numbered so that a node's parent always has the higher number:
- * elimination in that order fills nothing in, and pads and disc can be eliminated side by side.
+ * both. The links form a tree with the rubbed face as its root. Two chains lead to it, from the fluid and from the vanes' wall:
+ * along each the parent of a node is the next one, and the last of each is linked to the face.
  *
  *     fluid ─ caliper ─ plate ─ pad ─ pad face ─ FACE ─ c1 ─ c2 ─ c3 ─ c4 ─ c5 ─ wall ─ bell
  *                                                                 │
@@ -24,16 +24,13 @@ export const NODE = {
   padFace: 5,
   rim: 6,
   wall: 7,
+  /** c3 */
+  rimJoins: 10,
   face: 13,
 } as const;
 export const NODES = 14;
-export const TREE = {
-  nodes: NODES,
-  /** Parent of each node; the face is the root. */
-  parent: Int32Array.of(7, 2, 3, 4, 5, 13, 10, 8, 9, 10, 11, 12, 13, -1),
-  /** Nodes from this one on are of the cast ring: their links run between conduction potentials. */
-  cast: NODE.rim,
-} as const;
+/** Nodes from this one on are of the cast ring: their links run between conduction potentials. */
+export const CAST = NODE.rim;
 /** Nodes through the cheek from the rubbed face to the vanes' wall. */
 export const CHEEK = Int32Array.of(13, 12, 11, 10, 9, 8, 7);
 /** Depth of the pad that follows the rubbed surface within a stop [m] */

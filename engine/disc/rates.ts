@@ -6,7 +6,7 @@
  */
 import type { ConductanceMap } from './conductance-map.ts';
 import { CELLS } from './enthalpy-table.ts';
-import { NODE, TREE } from './network.ts';
+import { NODE, NODES } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from './wall-grid.ts';
 import { riseWheelhouse } from './wheelhouse.ts';
@@ -14,30 +14,40 @@ import { riseWheelhouse } from './wheelhouse.ts';
 /** Spray boils at full rate on a surface this much above ambient, and less below. From memory [K] */
 const SPRAY_SCALE_K = 80;
 
-export type Rates = ReturnType<typeof makeRates>;
+/** What `evaluate` finds, and how to ask it. */
+export interface Rates {
+  /** Temperature of each node [K], and the slopes of temperature and conduction potential per enthalpy. */
+  T: Float64Array;
+  dT: Float64Array;
+  dP: Float64Array;
+  /** Link of each node to its parent in this step. */
+  G: Float64Array;
+  /** Heat gained by each node [W] */
+  F: Float64Array;
+  /** Losses now, by BOOK [W] */
+  loss: Float64Array;
+  /** Tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright; spray on face and wall. */
+  slope: Float64Array;
+  /** Temperature of the wheelhouse's air at the start of the step [K] */
+  wheelhouse_K: Float64Array;
+  /** The air at the speed of a step, between the two nearest of the grid. */
+  setAir: (map: ConductanceMap, speed_mps: Float64Array, step: number) => void;
+  /** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
+  evaluate: (s: Stepper, H: Float64Array, isFirst: boolean) => void;
+}
 
-export function makeRates() {
-  const { nodes, cast, parent } = TREE;
-  const { rim, bell, caliper, face, wall } = NODE;
+export function makeRates(): Rates {
+  const nodes = NODES;
+  const { rim, rimJoins, bell, fluid, caliper, padFace, face, wall } = NODE;
+  const surfaces = Int32Array.of(face, wall, rim, bell, caliper);
   const { faceAir, vaneAir, otherAir, radiation, conducted } = BOOK;
   const [lastCell, lowWall_K, wallStep_K, walls] = [CELLS - 1, WALL_LOW_K, WALL_STEP_K, WALLS];
 
   const column = (size: number): Float64Array => new Float64Array(size);
-  /** Temperature [K] and conduction potential [W/m] of each node, and their slopes per enthalpy. */
-  const T = column(nodes);
+  const [T, dT, dP, G, F] = [column(nodes), column(nodes), column(nodes), column(nodes), column(nodes)];
+  /** Conduction potential of each node [W/m] */
   const P = column(nodes);
-  const dT = column(nodes);
-  const dP = column(nodes);
-  /** Link of each node to its parent in this step. */
-  const G = column(nodes);
-  /** Heat gained by each node [W] */
-  const F = column(nodes);
-  /** Losses now, by BOOK [W] */
-  const loss = column(5);
-  /** Tangents per enthalpy [1/s]: convection of face, wall, rim, bell, caliper; radiation of the same; bell to hub, caliper to upright; spray on face and wall. */
-  const slope = column(14);
-  /** Temperature of the wheelhouse's air at the start of the step [K] */
-  const wheelhouse_K = column(1);
+  const [loss, slope, wheelhouse_K] = [column(5), column(14), column(1)];
   /** Conductance to the air of face, wall, rim, bell and caliper near their temperatures: a straight line, at 0 K and per K. */
   const at0 = column(5);
   const perK = column(5);
@@ -57,7 +67,6 @@ export function makeRates() {
   /** Entry of the map's first wall at the speed below this one. */
   let row = 0;
 
-  /** The air at the speed of a step, between the two nearest of the grid. */
   function setAir(map: ConductanceMap, speed_mps: Float64Array, step: number): void {
     const at = speed_mps[step]! / map.speedStep_mps;
     const i = Math.min(at | 0, map.speeds - 2);
@@ -95,16 +104,32 @@ export function makeRates() {
     }
   }
 
-  /** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
+  /** F by the links alone, along the two chains to the face. */
+  function conduct(): void {
+    let flux = 0;
+    for (let i = fluid; i < padFace; i++) {
+      const onward = G[i]! * (T[i]! - T[i + 1]!);
+      F[i] = flux - onward;
+      flux = onward;
+    }
+    F[face] = G[padFace]! * (T[padFace]! - T[face]!);
+    F[padFace] = flux - F[face];
+    flux = G[bell]! * (T[bell]! - T[wall]!);
+    F[bell] = -flux;
+    for (let i = wall; i < face; i++) {
+      const onward = G[i]! * (P[i]! - P[i + 1]!);
+      F[i] = flux - onward;
+      flux = onward;
+    }
+    F[face] += flux;
+    flux = G[rim]! * (P[rim]! - P[rimJoins]!);
+    F[rim] = -flux;
+    F[rimJoins]! += flux;
+  }
+
   function evaluate(s: Stepper, H: Float64Array, isFirst: boolean): void {
     lookUp(s, H);
-    for (let i = 0; i < nodes; i++) F[i] = 0;
-    for (let i = 0; i < face; i++) {
-      const p = parent[i]!;
-      const flux = G[i]! * (i < cast ? T[i]! - T[p]! : P[i]! - P[p]!);
-      F[i]! -= flux;
-      F[p]! += flux;
-    }
+    conduct();
     if (isFirst) layLines();
     radiate(s.radiation, isFirst);
     bridge(s);
@@ -197,23 +222,19 @@ export function makeRates() {
     if (isFirst) slope[tangent] = (most / SPRAY_SCALE_K) * (1 - part * part) * dT[node]!;
   }
 
+  /** Surfaces to surroundings at ambient. */
   function radiate(surface: Float64Array, isFirst: boolean): void {
-    loss[radiation] = 0;
-    radiateFrom(face, surface, 0, isFirst);
-    radiateFrom(wall, surface, 1, isFirst);
-    radiateFrom(rim, surface, 2, isFirst);
-    radiateFrom(bell, surface, 3, isFirst);
-    radiateFrom(caliper, surface, 4, isFirst);
-  }
-
-  /** A surface to surroundings at ambient. */
-  function radiateFrom(node: number, surface: Float64Array, j: number, isFirst: boolean): void {
     const cold2 = air[ambient]! * air[ambient]!;
-    const hot2 = T[node]! * T[node]!;
-    const power = surface[j]! * (hot2 * hot2 - cold2 * cold2);
-    F[node]! -= power;
-    loss[radiation]! += power;
-    if (isFirst) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
+    let total = 0;
+    for (let j = 0; j < 5; j++) {
+      const node = surfaces[j]!;
+      const hot2 = T[node]! * T[node]!;
+      const power = surface[j]! * (hot2 * hot2 - cold2 * cold2);
+      F[node]! -= power;
+      total += power;
+      if (isFirst) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
+    }
+    loss[radiation] = total;
   }
 
   /** Radiation from the disc's edge to the caliper over it. It closes a loop of the tree, so no tangent carries it; it is slow. */

@@ -4,10 +4,12 @@ import { CHEEK, NODE } from './network.ts';
 import type { Rates } from './rates.ts';
 import type { Stepper } from './stepper.ts';
 
-export function makeRecord({ T, wheelhouse_K }: Rates) {
+export type WriteSample = (s: Stepper, out: CornerColumns, sample: number) => void;
+
+export function makeRecord({ T, wheelhouse_K }: Rates): WriteSample {
   const { rim, bell, fluid, caliper, padFace, face, wall } = NODE;
   const cheek = CHEEK;
-  return ({ network }: Stepper, out: CornerColumns, sample: number): void => {
+  return ({ network }, out, sample) => {
     let mean = 0;
     for (let i = 0; i < cheek.length; i++) mean += network.cheekShare[i]! * T[cheek[i]!]!;
     out.face_K[sample] = T[face]!;

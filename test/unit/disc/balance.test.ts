@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { ConductanceMap } from '../../../engine/disc/conductance-map.ts';
 import { materials } from '../../../engine/disc/materials.ts';
 import { valueAtTemperature } from '../../../engine/disc/materials/material.ts';
-import { NODE, NODES, TREE } from '../../../engine/disc/network.ts';
+import { CAST, NODE, NODES } from '../../../engine/disc/network.ts';
 import { makeRates } from '../../../engine/disc/rates.ts';
 import { BOOK, nodeTemperatures } from '../../../engine/disc/stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from '../../../engine/disc/wall-grid.ts';
@@ -13,7 +13,7 @@ import { bareAt, cornerAt, links, spec, SPEED, step, temperatures } from '../../
 /** So short that a step gains what it gains at its start [s] */
 const INSTANT_S = 1e-6;
 const { rim, bell, caliper, padFace, face, wall } = NODE;
-const isCast = (node: number): boolean => node >= TREE.cast;
+const isCast = (node: number): boolean => node >= CAST;
 
 type Surface = 'face' | 'vane' | 'rim' | 'bell' | 'caliper';
 /** Straight lines over speed and wall temperature, so that the map has no error: W/K at rest, per m/s, per K. */
