@@ -9,7 +9,7 @@ import { CRAWL, type Pace } from './pace.ts';
 export function backwardPass(pace: Pace, step_m: number, exit?: number): Float64Array {
   const { limit } = pace;
   const n = limit.length - 1;
-  const w = Float64Array.from(limit);
+  const w = limit.slice();
   const reach = (i: number): void => {
     const ahead = w[i + 1]!;
     const half = Math.max(CRAWL, ahead - step_m * pace.brake(ahead, i));

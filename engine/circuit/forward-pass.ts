@@ -28,45 +28,36 @@ export function forwardPass({ pace, lift, step_m, ceiling, closed, from, entry, 
   let pedal: 'throttle' | 'lifted' | 'brake' = now < ceiling[from]! ? 'throttle' : 'brake';
   let since_s = 0;
   w[from] = now;
-
-  function onThrottle(i: number): number {
+  for (let k = 0, i = from; k < n; k++) {
+    const top = ceiling[i + 1]!;
+    const isLast = i + 1 === n;
     const half = Math.max(CRAWL, now + step_m * pace.throttle(now, i));
-    return Math.min(ceiling[i + 1]!, Math.max(CRAWL, now + 2 * step_m * pace.throttle(half, i)));
-  }
-  function liftInside(i: number, flatOut: number, late: number): number {
-    const early = Math.min(0, lift.excess(i, now));
-    const share = early / (early - late);
-    const at = now + share * (flatOut - now);
-    const rest_m = step_m * (1 - share);
-    const next = Math.min(ceiling[i + 1]!, lift.after(at, i, { since_s: 0, distance_m: rest_m }));
-    since_s = timeOver(rest_m, at, next);
-    pedal = 'lifted';
-    return next;
-  }
-  function slowDown(i: number): number {
-    const next = lift.after(now, i, { since_s, distance_m: step_m });
-    if (since_s >= lift.duration_s || next >= ceiling[i + 1]! * (1 - ON_CEILING)) {
-      pedal = 'brake';
-      return onThrottle(i);
+    const flatOut = Math.min(top, Math.max(CRAWL, now + 2 * step_m * pace.throttle(half, i)));
+    let next = flatOut;
+    if (pedal === 'lifted') {
+      const slower = lift.after(now, i, since_s, step_m);
+      if (since_s >= lift.duration_s || slower >= top * (1 - ON_CEILING)) pedal = 'brake';
+      else {
+        next = slower;
+        since_s += timeOver(step_m, now, next);
+      }
+    } else if (pedal === 'throttle' || flatOut < top || flatOut >= now + 2 * step_m * pace.coast(now, i)) {
+      pedal = 'throttle';
+      const node = isLast ? 0 : i + 1;
+      const late = (isLast && !closed) || lift.isFree(node, flatOut) ? 0 : lift.excess(node, flatOut);
+      if (late > 0) {
+        const early = Math.min(0, lift.excess(i, now));
+        const share = early / (early - late);
+        const at = now + share * (flatOut - now);
+        const rest_m = step_m * (1 - share);
+        next = Math.min(top, lift.after(at, i, 0, rest_m));
+        since_s = timeOver(rest_m, at, next);
+        pedal = 'lifted';
+      }
     }
-    since_s += timeOver(step_m, now, next);
-    return next;
-  }
-  function step(i: number): number {
-    if (pedal === 'lifted') return slowDown(i);
-    const next = onThrottle(i);
-    const isBraking = next === ceiling[i + 1]! && next < now + 2 * step_m * pace.coast(now, i);
-    if (pedal === 'brake' && isBraking) return next;
-    pedal = 'throttle';
-    if ((!closed && i + 1 === n) || lift.isFree((i + 1) % n, next)) return next;
-    const late = lift.excess((i + 1) % n, next);
-    return late > 0 ? liftInside(i, next, late) : next;
-  }
-
-  for (let k = 0; k < n; k++) {
-    const i = (from + k) % n;
-    now = step(i);
+    now = next;
     w[i + 1] = now;
-    if (closed && i + 1 === n) w[0] = now;
+    if (closed && isLast) w[0] = now;
+    i = isLast ? 0 : i + 1;
   }
 }

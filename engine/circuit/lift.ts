@@ -6,7 +6,7 @@ export interface Lift {
   /** from lifting to full brakes [s] */
   duration_s: number;
   /** square of the speed a distance on, from some time after lifting; midpoint rule [m²/s²] */
-  after(w: number, interval: number, from: { since_s: number; distance_m: number }): number;
+  after(w: number, interval: number, since_s: number, distance_m: number): number;
   /** Whether this speed, held, would stay under the ceiling for as long as a lift takes: the usual case, cheap. */
   isFree(node: number, w: number): boolean;
   /**
@@ -55,18 +55,20 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
     return coast + Math.min(1, (since_s - coast_s) / buildUp_s) * (brake - coast);
   }
 
-  function after(w: number, i: number, from: { since_s: number; distance_m: number }): number {
-    const { since_s, distance_m } = from;
+  function after(w: number, i: number, since_s: number, distance_m: number): number {
     const middle_s = since_s + distance_m / (2 * Math.sqrt(w));
     const half = w + distance_m * slowing(w, i, middle_s);
     return Math.max(CRAWL, w + 2 * distance_m * slowing(Math.max(CRAWL, half), i, middle_s));
   }
 
   function isFree(node: number, w: number): boolean {
-    const steps = Math.ceil((duration_s * Math.sqrt(w)) / step_m) + 1;
-    for (let i = 1; i <= steps; i++) {
-      if (!closed && node + i > n) return true;
-      if (ceiling[(node + i) % n]! < w) return false;
+    let steps = Math.ceil((duration_s * Math.sqrt(w)) / step_m) + 1;
+    for (let i = node + 1; steps > 0; i++, steps--) {
+      if (i > n) {
+        if (!closed) return true;
+        i = 1;
+      }
+      if (ceiling[i]! < w) return false;
     }
     return true;
   }
@@ -74,9 +76,13 @@ export function liftOf(pace: Pace, driver: Driver, { step_m, ceiling, closed }: 
   function excess(node: number, w: number): number {
     let worst = -Infinity;
     let since_s = 0;
-    for (let i = node; since_s < duration_s && (closed || i < n); i++) {
-      const next = after(w, i % n, { since_s, distance_m: step_m });
-      worst = Math.max(worst, next - ceiling[(i % n) + 1]!);
+    for (let i = node; since_s < duration_s; i++) {
+      if (i === n) {
+        if (!closed) break;
+        i = 0;
+      }
+      const next = after(w, i, since_s, step_m);
+      worst = Math.max(worst, next - ceiling[i + 1]!);
       since_s += timeOver(step_m, w, next);
       w = next;
     }

@@ -44,6 +44,31 @@ export interface PaceRequest {
   speedCap_mps?: number;
 }
 
+/** What a layout is on each of its intervals: curvature without its side [1/m], pull of the slope [m/s²], local grip [-] */
+interface Intervals {
+  bend: Float64Array;
+  climb: Float64Array;
+  grip: Float64Array;
+}
+
+/** Every kind of lap of a circuit is driven on the same ones. */
+const known = new WeakMap<Layout, Intervals>();
+
+function intervalsOf(layout: Layout): Intervals {
+  const found = known.get(layout);
+  if (found) return found;
+  const { curvature_pm, slope, grip } = layout;
+  const middles = (column: Float64Array): Float64Array =>
+    Float64Array.from({ length: column.length - 1 }, (_, i) => (column[i]! + column[i + 1]!) / 2);
+  const made = {
+    bend: middles(curvature_pm).map(Math.abs),
+    climb: middles(slope).map((each) => slopeForce(1, each)),
+    grip: middles(grip),
+  };
+  known.set(layout, made);
+  return made;
+}
+
 /**
  * Sets up a point-mass car on a layout: tyres within the driver's friction ellipse, power over speed, drag,
  * rolling resistance, slope and engine braking. Wheel inertia counts where the engine supplies the force or
@@ -56,6 +81,7 @@ export function paceOf({ layout, car, driver, air, speedCap_mps = UNLIMITED_MPS 
   const dragWith = (factor: number): number => dragForce(air.density_kgpm3, car.dragArea_m2 * factor, 1) / m;
   const inLine = dragWith(air.dragFactor);
   const lift = dragForce(air.density_kgpm3, car.downforceArea_m2, 1) / m;
+  const weight = loadPerMass(lift, 0);
   const rolling = rollingForce(car.rolling, m) / m;
   const power = (car.power_W * car.efficiency * air.powerFactor) / m;
   const frictionAcross = car.grip * driver.corneringShare;
@@ -63,37 +89,36 @@ export function paceOf({ layout, car, driver, air, speedCap_mps = UNLIMITED_MPS 
   const frictionDriving = car.grip * driver.tractionShare;
   const drivenPerLoad = frictionDriving * drivenLoad(car, frictionDriving);
 
-  const bend = new Float64Array(n);
-  const climb = new Float64Array(n);
-  const grip = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    bend[i] = Math.abs(layout.curvature_pm[i]! + layout.curvature_pm[i + 1]!) / 2;
-    climb[i] = slopeForce(1, (layout.slope[i]! + layout.slope[i + 1]!) / 2);
-    grip[i] = (layout.grip[i]! + layout.grip[i + 1]!) / 2;
-  }
-  const limit = layout.curvature_pm.map((curvature, i) => {
-    const corner = cornerSpeedSquared(curvature, frictionAcross * layout.grip[i]!, lift);
-    return Math.min(corner, speedCap_mps ** 2, UNLIMITED_MPS ** 2);
-  });
+  const { bend, climb, grip } = intervalsOf(layout);
+  const limit = new Float64Array(n + 1);
+  const cap = Math.min(speedCap_mps, UNLIMITED_MPS) ** 2;
+  for (let i = 0; i <= n; i++)
+    limit[i] = Math.min(
+      cap,
+      cornerSpeedSquared(layout.curvature_pm[i]!, frictionAcross * layout.grip[i]!, lift),
+    );
 
-  const drag = (w: number): number =>
-    air.pullOut_mps === undefined ? inLine : dragWith(dragFactorAt(air, Math.sqrt(w)));
+  const { rotationalFactor, engineBraking_W } = car;
+  const isInLine = air.pullOut_mps === undefined;
+  const drag = (w: number): number => (isInLine ? inLine : dragWith(dragFactorAt(air, Math.sqrt(w))));
   const resistance = (w: number, i: number): number => drag(w) * w + rolling + climb[i]!;
   /** load per mass times local grip times what cornering leaves of it */
   const gripLeft = (w: number, i: number): number => {
-    const load = loadPerMass(lift, Math.sqrt(w)) * grip[i]!;
+    const load = (weight + lift * w) * grip[i]!;
+    if (bend[i] === 0) return Math.max(0, load);
     return load <= 0 ? 0 : load * frictionEllipse((w * bend[i]!) / (frictionAcross * load));
   };
   return {
     limit,
     throttle(w, i) {
-      const tyres = gripLeft(w, i) * drivenPerLoad - resistance(w, i);
-      const engine = (power / Math.sqrt(Math.max(w, CRAWL)) - resistance(w, i)) / car.rotationalFactor;
+      const against = resistance(w, i);
+      const tyres = gripLeft(w, i) * drivenPerLoad - against;
+      const engine = (power / Math.sqrt(Math.max(w, CRAWL)) - against) / rotationalFactor;
       return Math.min(tyres, engine);
     },
     coast(w, i) {
-      const engine = engineBrakingForce(car.engineBraking_W, Math.sqrt(w)) / m;
-      return -(engine + resistance(w, i)) / car.rotationalFactor;
+      const engine = engineBrakingForce(engineBraking_W, Math.sqrt(w)) / m;
+      return -(engine + resistance(w, i)) / rotationalFactor;
     },
     brake: (w, i) => -(gripLeft(w, i) * frictionBraking + resistance(w, i)),
   };

@@ -115,10 +115,12 @@ function motionOf(
   step_m: number,
 ): Pick<SpeedProfile, 'speed_mps' | 'time_s' | 'accel_mps2'> {
   const n = w.length - 1;
-  const speed_mps = w.map(Math.sqrt);
+  const speed_mps = new Float64Array(n + 1);
+  speed_mps[0] = Math.sqrt(w[0]!);
   const time_s = new Float64Array(n + 1);
   const accel_mps2 = new Float64Array(n + 1);
   for (let i = 0; i < n; i++) {
+    speed_mps[i + 1] = Math.sqrt(w[i + 1]!);
     time_s[i + 1] = time_s[i]! + (2 * step_m) / (speed_mps[i]! + speed_mps[i + 1]!);
     accel_mps2[i] = (w[i + 1]! - w[i]!) / (2 * step_m);
   }
