@@ -57,14 +57,19 @@ export function outsideReynolds(spec: CornerSpec, at: OutsideAir, wall_K: number
  * @param spec - the corner
  * @param at - what it meets
  * @param wall_K - temperature of the bell [K]
+ * @param film - over it, where it is known already
  * @returns conductance [W/K]
  *
  * @example
  * bellConductance({ disc: { outer_m: 0.38, inner_m: 0.256 }, bell: { area_m2: 0.06 }, wheel: { crossflow: 0, still: 4, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 400) // => 0.24
  */
-export function bellConductance(spec: CornerSpec, at: OutsideAir, wall_K: number): number {
+export function bellConductance(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  film = filmOf(spec, at, wall_K),
+): number {
   const { disc, bell, wheel } = spec;
-  const film = filmOf(spec, at, wall_K);
   const passing = plate(film, (film.inner_mps + film.outer_mps) / 2, disc.inner_m);
   const turning = turningFace(film, disc.inner_m / 2);
   return bell.area_m2 * blendConvection(blendConvection(passing, turning), wheel.still);
@@ -82,18 +87,23 @@ export function bellConductance(spec: CornerSpec, at: OutsideAir, wall_K: number
  * @param spec - the corner
  * @param at - what it meets
  * @param wall_K - temperature of the caliper [K]
+ * @param film - over it, where it is known already
  * @returns conductance [W/K]
  *
  * @example
  * caliperConductance({ disc: { outer_m: 0.38 }, caliper: { area_m2: 0.11, ductWash: 0 }, wheel: { crossflow: 0, still: 4, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 400) // => 0.44
  */
-export function caliperConductance(spec: CornerSpec, at: OutsideAir, wall_K: number): number {
+export function caliperConductance(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  film = filmOf(spec, at, wall_K),
+): number {
   const { caliper, wheel } = spec;
-  const film = filmOf(spec, at, wall_K);
   const lee_mps = (CALIPER_SHELTER * (film.inner_mps + film.outer_mps)) / 2;
   const over = (speed_mps: number): number =>
     blendConvection(plate(film, speed_mps, caliperLength(spec)), wheel.still);
   const dry = over(lee_mps);
-  const washed = over(Math.hypot(lee_mps, at.wash_mps));
+  const washed = over(Math.sqrt(lee_mps ** 2 + at.wash_mps ** 2));
   return caliper.area_m2 * (dry + caliper.ductWash * (washed - dry));
 }

@@ -8,10 +8,12 @@ import { effectiveSpray, type Spray } from './spray.ts';
 import type { CornerSpec } from './corner-spec.ts';
 import { bellConductance, caliperConductance } from './body-convection.ts';
 import { faceConductance, rimConductance } from './face-convection.ts';
+import { filmAir } from './film-air.ts';
 import { materials } from './materials.ts';
+import { filmOf, outerOverInner } from './outside-air.ts';
 import { vaneConductance } from './vane-convection.ts';
 import { vanePassage } from './vane-passage.ts';
-import { fillWalls, WALLS } from './wall-grid.ts';
+import { fillWalls, KNOTS_K, WALLS } from './wall-grid.ts';
 import { capacityBuoyant, capacityDriven, shareRadiationKept } from './wheelhouse.ts';
 
 export interface CornerAir {
@@ -74,6 +76,8 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
   const density = densityDryAir(air.ambient_K, air.pressure_Pa);
   const day = { density_kgpm3: density, air_K: air.ambient_K };
   map.wheelhouseBuoyant = capacityBuoyant(spec.wheel, day);
+  const airs = KNOTS_K.map((wall_K) => filmAir(wall_K, air.ambient_K));
+  const outer = outerOverInner(spec);
   for (let i = 0; i < speeds; i++) {
     const speed_mps = path.speed_mps[i]!;
     const vane_kgps = Math.abs(path.vane_kgps[i]!);
@@ -85,14 +89,18 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
       wheel_radps: speed_mps / spec.wheel.loadedRadius_m,
       density_kgpm3: density,
     };
-    const fill = (column: Float64Array, law: (wall_K: number) => number): void =>
-      fillWalls(column, i * WALLS, (wall_K) => air.cooling * law(wall_K));
-    fill(map.face, (wall_K) => faceConductance(spec, outside, wall_K));
-    fill(map.rim, (wall_K) => rimConductance(spec, outside, wall_K));
-    fill(map.bell, (wall_K) => bellConductance(spec, outside, wall_K));
-    fill(map.caliper, (wall_K) => caliperConductance(spec, outside, wall_K));
+    const fill = (column: Float64Array, law: (wall_K: number, knot: number) => number): void =>
+      fillWalls(column, i * WALLS, (knot) => air.cooling * law(KNOTS_K[knot]!, knot));
+    const films = airs.map((each, knot) => filmOf(spec, outside, KNOTS_K[knot]!, each, outer));
+    fill(map.face, (wall_K, knot) => faceConductance(spec, outside, wall_K, films[knot]));
+    fill(map.rim, (wall_K, knot) => rimConductance(spec, outside, wall_K, films[knot]));
+    fill(map.bell, (wall_K, knot) => bellConductance(spec, outside, wall_K, films[knot]));
+    fill(map.caliper, (wall_K, knot) => caliperConductance(spec, outside, wall_K, films[knot]));
     const inVanes = { ...turning, air_K: air.ambient_K, still: spec.wheel.still };
-    if (passage) fill(map.vane, (wall_K) => vaneConductance(spec.disc, passage, { ...inVanes, wall_K }));
+    if (passage)
+      fill(map.vane, (wall_K, knot) =>
+        vaneConductance(spec.disc, passage, { ...inVanes, wall_K }, airs[knot]),
+      );
     map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps, duct_kgps: path.duct_kgps[i]! });
     map.recirculated[i] = shareRecirculated(vane_kgps, leak_kgps);
     const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });

@@ -42,16 +42,20 @@ export interface FaceCoefficients {
 }
 
 /** The outer face meets the air that leaves through the wheel, the inner one the air under the car and the duct's leak. */
-export function faceCoefficients(spec: CornerSpec, at: OutsideAir, wall_K: number): FaceCoefficients {
+export function faceCoefficients(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  film = filmOf(spec, at, wall_K),
+): FaceCoefficients {
   const { disc, wheel } = spec;
-  const film = filmOf(spec, at, wall_K);
   const turning = blendConvection(turningFace(film, disc.outer_m / 2), wheel.still);
   const past = (air_mps: number): number =>
     blendConvection(
       turning,
       (nusseltPassingAir((air_mps * disc.outer_m) / film.viscosity) * film.k) / disc.outer_m,
     );
-  const fed = past(Math.hypot(film.inner_mps, at.wash_mps));
+  const fed = past(Math.sqrt(film.inner_mps ** 2 + at.wash_mps ** 2));
   const open = past(film.inner_mps);
   return { outer: past(film.outer_mps), inner: open + wheel.ductOnFace * (fed - open) };
 }
@@ -69,13 +73,19 @@ export function faceCoefficients(spec: CornerSpec, at: OutsideAir, wall_K: numbe
  * @param spec - the corner
  * @param at - what it meets
  * @param wall_K - temperature of the faces [K]
+ * @param film - over it, where it is known already
  * @returns conductance [W/K]
  *
  * @example
  * faceConductance({ disc: { outer_m: 0.38, inner_m: 0.256 }, wheel: { crossflow: 0.9, ductOnFace: 0, still: 4, covered: 0.15, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 700) // => 0.42119
  */
-export function faceConductance(spec: CornerSpec, at: OutsideAir, wall_K: number): number {
-  const { outer, inner } = faceCoefficients(spec, at, wall_K);
+export function faceConductance(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  film = filmOf(spec, at, wall_K),
+): number {
+  const { outer, inner } = faceCoefficients(spec, at, wall_K, film);
   return faceArea(spec.disc) * (1 - spec.wheel.covered) * (outer + inner);
 }
 
@@ -91,14 +101,19 @@ export function faceConductance(spec: CornerSpec, at: OutsideAir, wall_K: number
  * @param spec - the corner
  * @param at - what it meets
  * @param wall_K - temperature of the edge [K]
+ * @param film - over it, where it is known already
  * @returns conductance [W/K]
  *
  * @example
  * rimConductance({ disc: { outer_m: 0.38, cheek_m: 0.0092 }, wheel: { crossflow: 0, still: 4, covered: 0, openShare: 0.35, loadedRadius_m: 0.345 } }, { speed_mps: 0, wash_mps: 0, air_K: 300, pressure_Pa: 101325 }, 600) // => 0.087864
  */
-export function rimConductance(spec: CornerSpec, at: OutsideAir, wall_K: number): number {
+export function rimConductance(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  film = filmOf(spec, at, wall_K),
+): number {
   const { disc, wheel } = spec;
-  const film = filmOf(spec, at, wall_K);
   const perDiameter = film.k / disc.outer_m;
   const edge_mps = (film.wheel_radps * disc.outer_m) / 2;
   const across_mps = (film.inner_mps + film.outer_mps) / 2;

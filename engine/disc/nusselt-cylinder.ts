@@ -29,6 +29,6 @@ export const pillarRange: ValidRange = {
  * nusseltCylinder(6071, 0.7) // => 40.63709
  */
 export function nusseltCylinder(Re: number, Pr: number): number {
-  const laminar = (0.62 * Math.sqrt(Re) * Math.cbrt(Pr)) / (1 + (0.4 / Pr) ** (2 / 3)) ** 0.25;
+  const laminar = (0.62 * Math.sqrt(Re) * Math.cbrt(Pr)) / Math.sqrt(Math.sqrt(1 + Math.cbrt(0.4 / Pr) ** 2));
   return 0.3 + laminar * (1 + (Re / 282000) ** 0.625) ** 0.8;
 }

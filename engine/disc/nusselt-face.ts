@@ -38,9 +38,13 @@ export const passingAirRange: ValidRange = {
  * nusseltRotatingDisc(1e5) // => 113.84
  */
 export function nusseltRotatingDisc(Re: number): number {
-  const x = Math.min(1, Math.sqrt(TRANSITION_RE / Math.max(Re, 1)));
+  if (Re <= TRANSITION_RE) return 0.36 * Math.sqrt(Re);
+  const x = Math.sqrt(TRANSITION_RE / Re);
   return 0.36 * Math.sqrt(Re) * x ** 2 + 0.0195 * Re ** 0.8 * (2 / 2.6) * (1 - x ** 2.6);
 }
+
+/** Where both branches of `nusseltPassingAir` are equal [-] */
+const CROSSING_RE = (0.7 / 0.04) ** 4;
 
 /**
  * Mean Nusselt number of a disc in the air that passes it, on its diameter.
@@ -61,7 +65,7 @@ export function nusseltRotatingDisc(Re: number): number {
  * nusseltPassingAir(22020) // => 171.26
  */
 export function nusseltPassingAir(Re: number): number {
-  return Math.max(0.7 * Re ** 0.55, 0.04 * Re ** 0.8);
+  return Re < CROSSING_RE ? 0.7 * Re ** 0.55 : 0.04 * Re ** 0.8;
 }
 
 /**
@@ -80,5 +84,5 @@ export function nusseltPassingAir(Re: number): number {
  * blendConvection(3, 4) // => 4.4979
  */
 export function blendConvection(h1: number, h2: number): number {
-  return Math.cbrt(h1 ** 3 + h2 ** 3);
+  return Math.cbrt(h1 * h1 * h1 + h2 * h2 * h2);
 }

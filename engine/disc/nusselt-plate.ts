@@ -35,6 +35,6 @@ export const plateRange: ValidRange = {
  */
 export function nusseltPlate(Re: number, Pr: number, transition = TRANSITION_RE): number {
   const laminar = 0.664 * Math.sqrt(Math.min(Re, transition));
-  const turbulent = 0.037 * (Math.max(Re, transition) ** 0.8 - transition ** 0.8);
+  const turbulent = Re > transition ? 0.037 * (Re ** 0.8 - transition ** 0.8) : 0;
   return (laminar + turbulent) * Math.cbrt(Pr);
 }

@@ -90,9 +90,6 @@ export function enhancementRotation(Ro: number): number {
 
 /** Where the enhancement of a passage is defined [-] */
 const REFERENCE_RE = 1e4;
-/** How sharply the laminar law gives way; 10 in smooth tubes (Churchill 1977), here a tripped flow: no kink [-] */
-const GIVES_WAY = 6;
-
 /**
  * Nusselt number of the passage between two vanes: cast walls, and a sharp turn at the entry.
  *
@@ -127,7 +124,8 @@ export function nusseltVanes(
   const reference = enhancement * nusseltVanePassage(REFERENCE_RE, Pr, diameterOverLength);
   const rough = reference * (Re / REFERENCE_RE) ** exponent;
   const laminar = laminarEntry(Re, Pr, diameterOverLength);
-  return (laminar ** GIVES_WAY + rough ** GIVES_WAY) ** (1 / GIVES_WAY);
+  // how sharply the laminar law gives way: by the power of 10 in smooth tubes (Churchill 1977), here a tripped flow, no kink
+  return Math.cbrt(Math.sqrt((laminar * laminar * laminar) ** 2 + (rough * rough * rough) ** 2));
 }
 
 /**
@@ -148,13 +146,13 @@ export const exponentRoughVanes = (Pr: number): number => 0.8 + 0.25 * 0.68 * Pr
 
 function laminarEntry(Re: number, Pr: number, diameterOverLength: number): number {
   const G = diameterOverLength * Re * Pr;
-  return 3.66 + (0.0668 * G) / (1 + 0.04 * G ** (2 / 3));
+  return 3.66 + (0.0668 * G) / (1 + 0.04 * Math.cbrt(G) ** 2);
 }
 
 function turbulentEntry(Re: number, Pr: number, diameterOverLength: number): number {
-  const f = (0.79 * Math.log(Re) - 1.64) ** -2;
-  const smooth = ((f / 8) * (Re - 1000) * Pr) / (1 + 12.7 * Math.sqrt(f / 8) * (Pr ** (2 / 3) - 1));
-  return smooth * (1 + diameterOverLength ** (2 / 3));
+  const f = 1 / (0.79 * Math.log(Re) - 1.64) ** 2;
+  const smooth = ((f / 8) * (Re - 1000) * Pr) / (1 + 12.7 * Math.sqrt(f / 8) * (Math.cbrt(Pr) ** 2 - 1));
+  return smooth * (1 + Math.cbrt(diameterOverLength) ** 2);
 }
 
 /**

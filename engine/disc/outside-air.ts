@@ -1,7 +1,8 @@
 /** The air that a corner's outside meets: how quickly it passes, and what it is like over a warm wall. */
-import { conductivityAir, densityDryAir, prandtlAir, viscosityAir } from '../air/dry-air.ts';
+import { densityDryAir } from '../air/dry-air.ts';
 import type { ValidRange } from '../valid-range.ts';
 import type { CornerSpec } from './corner-spec.ts';
+import { filmAir } from './film-air.ts';
 import { wheelRadius } from './wheelhouse.ts';
 
 /** Open share of a wheel for which the scenario states the share of car speed that passes the faces [-] */
@@ -59,7 +60,8 @@ export interface Film {
  * shareThroughWheel(1, 0.35) // => 1.33482
  */
 export function shareThroughWheel(openShare: number, freeShare: number): number {
-  const through = (open: number): number => (open * freeShare) / Math.hypot(open, freeShare);
+  const through = (open: number): number =>
+    (open * freeShare) / Math.sqrt(open * open + freeShare * freeShare);
   return through(openShare) / through(STATED_OPEN);
 }
 
@@ -68,16 +70,25 @@ function freeShare(spec: CornerSpec): number {
   return Math.max(LEAST_FREE, 1 - (spec.disc.outer_m / 2 / wheelRadius(spec)) ** 2);
 }
 
-/** The film over a wall of a corner. */
-export function filmOf(spec: CornerSpec, at: OutsideAir, wall_K: number): Film {
-  const film_K = (wall_K + at.air_K) / 2;
+/** Speed of the air past the outer face over that past the inner one, at any speed of the car [-] */
+export const outerOverInner = (spec: CornerSpec): number =>
+  shareThroughWheel(spec.wheel.openShare, freeShare(spec));
+
+/** The film over a wall of a corner; `air` and `outer` where they are known already. */
+export function filmOf(
+  spec: CornerSpec,
+  at: OutsideAir,
+  wall_K: number,
+  air = filmAir(wall_K, at.air_K),
+  outer = outerOverInner(spec),
+): Film {
   const inner_mps = spec.wheel.crossflow * at.speed_mps;
   return {
-    k: conductivityAir(film_K),
-    Pr: prandtlAir(film_K),
-    viscosity: viscosityAir(film_K) / densityDryAir(film_K, at.pressure_Pa),
+    k: air.k,
+    Pr: air.Pr,
+    viscosity: air.dynamic / densityDryAir(air.film_K, at.pressure_Pa),
     wheel_radps: at.speed_mps / spec.wheel.loadedRadius_m,
     inner_mps,
-    outer_mps: inner_mps * shareThroughWheel(spec.wheel.openShare, freeShare(spec)),
+    outer_mps: inner_mps * outer,
   };
 }

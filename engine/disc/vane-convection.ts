@@ -1,7 +1,8 @@
 /** What the air in the passages of a vented disc takes from its walls. */
-import { conductivityAir, heatCapacityAir, prandtlAir, viscosityAir } from '../air/dry-air.ts';
+import { viscosityAir } from '../air/dry-air.ts';
 import { kelvin } from '../units.ts';
 import type { DiscSpec } from './corner-spec.ts';
+import { filmAir, type FilmAir } from './film-air.ts';
 import { materials, type MaterialName } from './materials.ts';
 import { nusseltCylinder } from './nusselt-cylinder.ts';
 import { blendConvection } from './nusselt-face.ts';
@@ -37,6 +38,7 @@ const STANDING_VANES = 0.3;
  * @param disc - the disc: enhancement, vane thickness, gap and material
  * @param passage - its passages
  * @param at - flow [kg/s], wheel speed [rad/s], wall and air temperatures [K], density of the air [kg/m³]
+ * @param film - over the walls, where it is known already
  * @returns conductance [W/K]
  *
  * @example
@@ -45,8 +47,13 @@ const STANDING_VANES = 0.3;
  *     vaneArea_m2: 0.1, pillar_m: null, vaneMass_kg: 1.5 },
  *   { vane_kgps: 0.1, wheel_radps: 150, wall_K: 700, air_K: 300, density_kgpm3: 1.17, still: 4 }) // => 23.797
  */
-export function vaneConductance(disc: VaneWalls, passage: VanePassage, at: VaneAir): number {
-  const { flow_WpK, wetted_WpK } = vaneConvection(disc, passage, at);
+export function vaneConductance(
+  disc: VaneWalls,
+  passage: VanePassage,
+  at: VaneAir,
+  film = filmAir(at.wall_K, at.air_K),
+): number {
+  const { flow_WpK, wetted_WpK } = vaneConvection(disc, passage, at, film);
   const moving = conductanceWarmingAir(flow_WpK, wetted_WpK);
   return blendConvection(moving, STANDING_VANES * wetted(disc, passage, { wall: at.still, vane: at.still }));
 }
@@ -63,13 +70,18 @@ export interface VaneConvection {
 }
 
 /** The parts of `vaneConductance`, for who follows it. */
-export function vaneConvection(disc: VaneWalls, passage: VanePassage, at: VaneAir): VaneConvection {
-  const film_K = (at.wall_K + at.air_K) / 2;
-  const h = coefficients(disc, passage, { ...at, film_K });
+export function vaneConvection(
+  disc: VaneWalls,
+  passage: VanePassage,
+  at: VaneAir,
+  film = filmAir(at.wall_K, at.air_K),
+): VaneConvection {
+  const h = coefficients(disc, passage, at, film);
   return {
-    ...h,
+    wall: h.wall,
+    vane: h.vane,
     wetted_WpK: wetted(disc, passage, h),
-    flow_WpK: at.vane_kgps * heatCapacityAir(film_K),
+    flow_WpK: at.vane_kgps * film.heatCapacity,
   };
 }
 
@@ -82,18 +94,16 @@ export type VaneWalls = Pick<DiscSpec, 'vaneEnhancement' | 'material' | 'vane_m'
 function coefficients(
   { vaneEnhancement }: VaneWalls,
   passage: VanePassage,
-  at: VaneAir & { film_K: number },
+  at: VaneAir,
+  { k, Pr, dynamic }: FilmAir,
 ): { wall: number; vane: number } {
-  const Pr = prandtlAir(at.film_K);
-  const k = conductivityAir(at.film_K);
   const d = passage.hydraulicDiameter_m;
-  const through = { kgps: at.vane_kgps, area_m2: passage.flowArea_m2, film_K: at.film_K };
+  const perLength = at.vane_kgps / passage.flowArea_m2 / dynamic;
   const enhancement = vaneEnhancement * enhancementRotation(rotationNumber(passage, at));
   const walls = { diameterOverLength: d / passage.length_m, enhancement };
-  const wall = (nusseltVanes(reynoldsFlow(through, d), Pr, walls) * k) / d;
+  const wall = (nusseltVanes(perLength * d, Pr, walls) * k) / d;
   if (passage.pillar_m === null) return { wall, vane: wall };
-  const Re = reynoldsFlow(through, passage.pillar_m);
-  return { wall, vane: (nusseltCylinder(Re, Pr) * k) / passage.pillar_m };
+  return { wall, vane: (nusseltCylinder(perLength * passage.pillar_m, Pr) * k) / passage.pillar_m };
 }
 
 /**

@@ -11,37 +11,39 @@ export const WALL_LOW_K = 250;
 export const WALL_STEP_K = 50;
 export const WALLS = 26;
 
-/** Walls at which laws are called, in even ratios [K] */
-const KNOTS_K = [250, 391, 612, 958, 1500];
-/** Knots that each wall of the grid is read from. */
+/** Walls at which laws are called, in even ratios: the knots [K] */
+export const KNOTS_K = [250, 391, 612, 958, 1500];
+/** Knots that each wall of the grid is read from */
 const NEAREST = 4;
 
-interface Reading {
-  first: number;
-  weights: number[];
-}
-
-/** For each wall of the grid its knots and their Lagrange weights. */
-const readings: Reading[] = Array.from({ length: WALLS }, (_, wall) => {
+/** For each wall of the grid: the first of the knots that it is read from, and their Lagrange weights. */
+const firsts = new Int32Array(WALLS);
+const weights = new Float64Array(WALLS * NEAREST);
+for (let wall = 0; wall < WALLS; wall++) {
   const wall_K = WALL_LOW_K + wall * WALL_STEP_K;
   const above = KNOTS_K.findIndex((knot) => knot >= wall_K);
   const first = Math.max(0, Math.min(above - NEAREST / 2, KNOTS_K.length - NEAREST));
   const near = KNOTS_K.slice(first, first + NEAREST).map(Math.log);
   const x = Math.log(wall_K);
-  const weights = near.map((own) =>
-    near.reduce((product, other) => (other === own ? product : (product * (x - other)) / (own - other)), 1),
-  );
-  return { first, weights };
-});
+  firsts[wall] = first;
+  near.forEach((own, i) => {
+    const others = near.filter((other) => other !== own);
+    weights[wall * NEAREST + i] = others.reduce(
+      (product, other) => (product * (x - other)) / (own - other),
+      1,
+    );
+  });
+}
 
 const atKnot = new Float64Array(KNOTS_K.length);
 
-/** Writes a law of the wall's temperature [K] over the grid, from entry `from` of a column on. */
-export function fillWalls(column: Float64Array, from: number, law: (wall_K: number) => number): void {
-  KNOTS_K.forEach((knot_K, i) => (atKnot[i] = law(knot_K)));
-  readings.forEach(({ first, weights }, wall) => {
+/** Writes a law of the wall over the grid, from entry `from` of a column on; the law is called with each knot's number. */
+export function fillWalls(column: Float64Array, from: number, law: (knot: number) => number): void {
+  for (let knot = 0; knot < KNOTS_K.length; knot++) atKnot[knot] = law(knot);
+  for (let wall = 0; wall < WALLS; wall++) {
+    const first = firsts[wall]!;
     let value = 0;
-    for (let i = 0; i < NEAREST; i++) value += weights[i]! * atKnot[first + i]!;
+    for (let i = 0; i < NEAREST; i++) value += weights[wall * NEAREST + i]! * atKnot[first + i]!;
     column[from + wall] = value;
-  });
+  }
 }
