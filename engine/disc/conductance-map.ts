@@ -10,7 +10,7 @@ import { bellConductance, caliperConductance } from './body-convection.ts';
 import { faceConductance, rimConductance } from './face-convection.ts';
 import { filmAir } from './film-air.ts';
 import { materials } from './materials.ts';
-import { filmOf, outerOverInner } from './outside-air.ts';
+import { filmOf } from './outside-air.ts';
 import { vaneConductance } from './vane-convection.ts';
 import { vanePassage } from './vane-passage.ts';
 import { fillWalls, KNOTS_K, WALLS } from './wall-grid.ts';
@@ -77,7 +77,8 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
   const day = { density_kgpm3: density, air_K: air.ambient_K };
   map.wheelhouseBuoyant = capacityBuoyant(spec.wheel, day);
   const airs = KNOTS_K.map((wall_K) => filmAir(wall_K, air.ambient_K));
-  const outer = outerOverInner(spec);
+  const atKnots = (): Float64Array => new Float64Array(KNOTS_K.length);
+  const [face, vane, rim, bell, caliper] = [atKnots(), atKnots(), atKnots(), atKnots(), atKnots()];
   for (let i = 0; i < speeds; i++) {
     const speed_mps = path.speed_mps[i]!;
     const vane_kgps = Math.abs(path.vane_kgps[i]!);
@@ -89,18 +90,22 @@ export function conductanceMap(spec: CornerSpec, path: AirPathMap, air: CornerAi
       wheel_radps: speed_mps / spec.wheel.loadedRadius_m,
       density_kgpm3: density,
     };
-    const fill = (column: Float64Array, law: (wall_K: number, knot: number) => number): void =>
-      fillWalls(column, i * WALLS, (knot) => air.cooling * law(KNOTS_K[knot]!, knot));
-    const films = airs.map((each, knot) => filmOf(spec, outside, KNOTS_K[knot]!, each, outer));
-    fill(map.face, (wall_K, knot) => faceConductance(spec, outside, wall_K, films[knot]));
-    fill(map.rim, (wall_K, knot) => rimConductance(spec, outside, wall_K, films[knot]));
-    fill(map.bell, (wall_K, knot) => bellConductance(spec, outside, wall_K, films[knot]));
-    fill(map.caliper, (wall_K, knot) => caliperConductance(spec, outside, wall_K, films[knot]));
-    const inVanes = { ...turning, air_K: air.ambient_K, still: spec.wheel.still };
-    if (passage)
-      fill(map.vane, (wall_K, knot) =>
-        vaneConductance(spec.disc, passage, { ...inVanes, wall_K }, airs[knot]),
-      );
+    const inVanes = { ...turning, air_K: air.ambient_K, still: spec.wheel.still, wall_K: 0 };
+    for (let knot = 0; knot < KNOTS_K.length; knot++) {
+      const wall_K = KNOTS_K[knot]!;
+      const film = filmOf(spec, outside, wall_K, airs[knot]);
+      face[knot] = air.cooling * faceConductance(spec, outside, wall_K, film);
+      rim[knot] = air.cooling * rimConductance(spec, outside, wall_K, film);
+      bell[knot] = air.cooling * bellConductance(spec, outside, wall_K, film);
+      caliper[knot] = air.cooling * caliperConductance(spec, outside, wall_K, film);
+      inVanes.wall_K = wall_K;
+      if (passage) vane[knot] = air.cooling * vaneConductance(spec.disc, passage, inVanes, airs[knot]);
+    }
+    fillWalls(map.face, i * WALLS, face);
+    fillWalls(map.rim, i * WALLS, rim);
+    fillWalls(map.bell, i * WALLS, bell);
+    fillWalls(map.caliper, i * WALLS, caliper);
+    fillWalls(map.vane, i * WALLS, vane);
     map.wheelhouse[i] = capacityDriven(spec.wheel, { ...day, speed_mps, duct_kgps: path.duct_kgps[i]! });
     map.recirculated[i] = shareRecirculated(vane_kgps, leak_kgps);
     const spray = effectiveSpray(air.spray, spec, { speed_mps, duct_m3ps: path.duct_kgps[i]! / density });

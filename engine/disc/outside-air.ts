@@ -70,17 +70,12 @@ function freeShare(spec: CornerSpec): number {
   return Math.max(LEAST_FREE, 1 - (spec.disc.outer_m / 2 / wheelRadius(spec)) ** 2);
 }
 
-/** Speed of the air past the outer face over that past the inner one, at any speed of the car [-] */
-export const outerOverInner = (spec: CornerSpec): number =>
-  shareThroughWheel(spec.wheel.openShare, freeShare(spec));
-
-/** The film over a wall of a corner; `air` and `outer` where they are known already. */
+/** The film over a wall of a corner; `air` where it is known already. */
 export function filmOf(
   spec: CornerSpec,
   at: OutsideAir,
   wall_K: number,
   air = filmAir(wall_K, at.air_K),
-  outer = outerOverInner(spec),
 ): Film {
   const inner_mps = spec.wheel.crossflow * at.speed_mps;
   return {
@@ -89,6 +84,6 @@ export function filmOf(
     viscosity: air.dynamic / densityDryAir(air.film_K, at.pressure_Pa),
     wheel_radps: at.speed_mps / spec.wheel.loadedRadius_m,
     inner_mps,
-    outer_mps: inner_mps * outer,
+    outer_mps: inner_mps * shareThroughWheel(spec.wheel.openShare, freeShare(spec)),
   };
 }

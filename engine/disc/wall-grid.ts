@@ -35,15 +35,12 @@ for (let wall = 0; wall < WALLS; wall++) {
   });
 }
 
-const atKnot = new Float64Array(KNOTS_K.length);
-
-/** Writes a law of the wall over the grid, from entry `from` of a column on; the law is called with each knot's number. */
-export function fillWalls(column: Float64Array, from: number, law: (knot: number) => number): void {
-  for (let knot = 0; knot < KNOTS_K.length; knot++) atKnot[knot] = law(knot);
+/** Writes a law of the wall, as it is at the knots, over the grid: from entry `from` of a column on. */
+export function fillWalls(column: Float64Array, from: number, atKnots: Float64Array): void {
   for (let wall = 0; wall < WALLS; wall++) {
     const first = firsts[wall]!;
     let value = 0;
-    for (let i = 0; i < NEAREST; i++) value += weights[wall * NEAREST + i]! * atKnot[first + i]!;
+    for (let i = 0; i < NEAREST; i++) value += weights[wall * NEAREST + i]! * atKnots[first + i]!;
     column[from + wall] = value;
   }
 }

@@ -21,7 +21,7 @@ export interface Corner {
 export function cornersOf(scenario: Scenario, phases: Scenario[] = [scenario]): Corner[] {
   return (['front', 'rear'] as const).flatMap((axle): Corner[] => {
     const [left, right] = (['left', 'right'] as const).map((side) => brakeAt(scenario, axle, side));
-    const equal = JSON.stringify(left) === JSON.stringify(right);
+    const equal = left === right || JSON.stringify(left) === JSON.stringify(right);
     const isTapedAlike = phases.every((at) => blankingAt(at, axle, 'left') === blankingAt(at, axle, 'right'));
     if (equal && isTapedAlike) return [{ axle, side: 'both', brake: left! }];
     return [
@@ -32,7 +32,8 @@ export function cornersOf(scenario: Scenario, phases: Scenario[] = [scenario]): 
 }
 
 function brakeAt({ brakes, sides }: Scenario, axle: Axle, side: 'left' | 'right'): Brake {
-  return layOver(brakes[axle], sides[`${axle}_${side}`] ?? {}) as Brake;
+  const own = sides[`${axle}_${side}`];
+  return own ? (layOver(brakes[axle], own) as Brake) : brakes[axle];
 }
 
 /** The keys that hold a corner's blanking: the axle's, and a side's own where it has one. */

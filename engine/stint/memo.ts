@@ -11,7 +11,7 @@ export function memo<In, Out>(
 ): (input: In) => Out {
   const known = new Map<string, Out>();
   return (input) => {
-    const key = JSON.stringify(keyOf(input));
+    const key = keyOf(input).map(textOf).join();
     const found = known.get(key);
     if (found !== undefined) {
       known.delete(key);
@@ -23,4 +23,16 @@ export function memo<In, Out>(
     if (known.size > size) known.delete(known.keys().next().value!);
     return made;
   };
+}
+
+/** Parts of a scenario are never mutated and most stay the same objects, so each is written once; the text goes with its object. */
+const texts = new WeakMap<object, string>();
+
+function textOf(part: unknown): string {
+  if (typeof part !== 'object' || part === null) return JSON.stringify(part) ?? '';
+  const known = texts.get(part);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(part);
+  texts.set(part, text);
+  return text;
 }
