@@ -3,8 +3,8 @@ import { withChanges, type Changes } from '../scenario/changes.ts';
 import { compile, withBlanking, type StintModel } from '../stint/compile.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { memo } from '../stint/memo.ts';
-import type { Clock, CornerResult } from '../stint/result.ts';
-import { clockOf, runCorner } from '../stint/run.ts';
+import type { Clock } from '../stint/result.ts';
+import { clockOf, judgedCorner, newColumns, type JudgedCorner } from '../stint/run.ts';
 import type { Ask, Ground, Outcome } from './search.ts';
 import { unknownsOf, type Unknown } from './unknowns.ts';
 
@@ -38,6 +38,8 @@ export function answering(
     (changes: Changes) => [changes],
     (changes) => ready(withChanges(scenario, changes), driven),
   );
+  // nobody keeps them: all runs write into the same
+  let columns = newColumns(0);
   // no draw comes twice
   const drawn = (values: Readonly<Record<string, number>>, changes: Changes): Ready => {
     if (!supposing) throw new Error('supposing: null');
@@ -50,12 +52,13 @@ export function answering(
       const { corner: at } = corner;
       if ((axle && at.axle !== axle) || (side && at.side !== side)) continue;
       const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
-      yield outcomeOf(runCorner(model, looked, clock, 'summary'));
+      if (model.samples > columns.face_K.length) columns = newColumns(2 * model.samples);
+      yield outcomeOf(judgedCorner(model, looked, clock, columns));
     }
   };
 }
 
-const outcomeOf = ({ axle, side, window, verdict, laps }: CornerResult): Outcome => ({
+const outcomeOf = ({ axle, side, window, verdict, laps }: JudgedCorner): Outcome => ({
   axle,
   side,
   window,

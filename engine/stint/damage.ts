@@ -15,8 +15,11 @@ import type { Damage, LapSummary, Stop } from './result.ts';
 const HARSH_K = 200;
 
 /** Rubbed face minus vane wall, sample by sample [K] */
-export const faceOverCore = ({ face_K, wall_K }: CornerColumns): Float64Array =>
-  face_K.map((face, i) => face - wall_K[i]!);
+export function faceOverCore({ face_K, wall_K }: CornerColumns, samples: number): Float64Array {
+  const over_K = new Float64Array(samples);
+  for (let i = 0; i < samples; i++) over_K[i] = face_K[i]! - wall_K[i]!;
+  return over_K;
+}
 
 /** The largest difference and the harsh stops of the whole stint; the times are of the laps that are judged. */
 export function damageOf(laps: LapSummary[], stops: Stop[]): Damage {

@@ -92,29 +92,32 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     (least, stop) => (least && least.startFace_K <= stop.startFace_K ? least : stop),
     null,
   );
-  const span = { faceMin: Infinity, bulkMax: -Infinity, highest: first, overCore: -Infinity };
-  let faceTime = 0,
-    bulkTime = 0;
+  let faceMin = Infinity;
+  let bulkMax = -Infinity;
+  let overCore = -Infinity;
+  let highest = first;
+  let faceTime = 0;
+  let bulkTime = 0;
   for (let i = first + 1; i <= last; i++) {
     const dt = clock.time_s[i]! - clock.time_s[i - 1]!;
     const face = trace.face_K[i]!;
     faceTime += (dt * (face + trace.face_K[i - 1]!)) / 2;
     bulkTime += (dt * (trace.cheek_K[i]! + trace.cheek_K[i - 1]!)) / 2;
-    span.faceMin = Math.min(span.faceMin, face);
-    span.bulkMax = Math.max(span.bulkMax, trace.cheek_K[i]!);
-    if (face > trace.face_K[span.highest]!) span.highest = i;
-    span.overCore = Math.max(span.overCore, overCore_K[i]!);
+    faceMin = Math.min(faceMin, face);
+    bulkMax = Math.max(bulkMax, trace.cheek_K[i]!);
+    if (face > trace.face_K[highest]!) highest = i;
+    overCore = Math.max(overCore, overCore_K[i]!);
   }
   const face: Stretch = { column: trace.face_K, time_s: clock.time_s, from: first, to: last };
   const facts: LapFacts = {
     lap,
     kind,
-    faceMin_K: span.faceMin,
+    faceMin_K: faceMin,
     faceMean_K: faceTime / plan.duration_s,
     // between samples only within a stop: where a brake goes on or off there is a corner, and no crest
-    faceMax_K: Math.max(trace.face_K[span.highest]!, ...stops.map((stop) => stop.peakFace_K)),
-    facePeakPlace: hottestPlace(stops, plan.place(clock.distance_m[span.highest]!)),
-    bulkMax_K: span.bulkMax,
+    faceMax_K: Math.max(trace.face_K[highest]!, ...stops.map((stop) => stop.peakFace_K)),
+    facePeakPlace: hottestPlace(stops, plan.place(clock.distance_m[highest]!)),
+    bulkMax_K: bulkMax,
     bulkMean_K: bulkTime / plan.duration_s,
     coldestStop_K: coldest?.startFace_K ?? null,
     coldestStopPlace: coldest?.place ?? null,
@@ -123,7 +126,7 @@ function lapSummary(watched: Watched, passage: LapPassage, first: number, stops:
     belowBite_s: plan.stops.reduce((sum, stop) => sum + secondsBelow(face, stop, window.bite_K), 0),
     aboveFacePeak_s: secondsAbove(face, window.facePeak_K),
     aboveBulk_s: secondsAbove({ ...face, column: trace.cheek_K }, window.bulk_K),
-    largestDifference_K: Math.max(span.overCore, ...stops.map((stop) => stop.largestDifference_K)),
+    largestDifference_K: Math.max(overCore, ...stops.map((stop) => stop.largestDifference_K)),
   };
   const tooHot = isTooHot(facts, window);
   const tooCold = isTooCold(facts, window, coldStarts(watched, first, { plan, stops }));

@@ -38,3 +38,10 @@ function shareAbove(from: number, to: number, limit: number): number {
   if (from > limit && to > limit) return 1;
   return (Math.max(from, to) - limit) / Math.abs(to - from);
 }
+
+/** Largest value of a column that is not empty. */
+export function highest(column: Float64Array): number {
+  let top = column[0]!;
+  for (let i = 1; i < column.length; i++) if (column[i]! > top) top = column[i]!;
+  return top;
+}

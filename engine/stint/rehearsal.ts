@@ -34,6 +34,7 @@ export function stepEnds(curve: HeatCurve, brakings_s: number[][], duration_s: n
   const ends: number[] = [];
   let now = 0;
   for (const marks of [...brakings_s, [duration_s]]) {
+    const before = ends.length;
     let top = { at_s: 0, face_K: -Infinity };
     for (const mark of marks) {
       let next = FIRST_S;
@@ -67,17 +68,17 @@ export function stepEnds(curve: HeatCurve, brakings_s: number[][], duration_s: n
         next = Math.min(fits, GROWTH * tried, LONGEST_S);
       }
     }
-    if (marks.length > 1) seeTop(ends, top.at_s, marks);
+    if (marks.length > 1) ends.push(...seeTop(ends.splice(before), top.at_s, marks));
   }
   return ends;
 }
 
-/** Adds ends at and around the face's top in a braking, so that it can be read off. */
-function seeTop(ends: number[], top_s: number, marks: number[]): void {
+/** The ends of a braking, and more at and around the face's top in it, so that it can be read off. */
+function seeTop(ends: number[], top_s: number, marks: number[]): number[] {
   const [from, to] = [marks[0]!, marks.at(-1)!];
   for (const t of [top_s - TOP_S, top_s, top_s + TOP_S]) {
     const isNear = ends.some((end) => Math.abs(end - t) < TOP_S / 3);
     if (t > from + TOP_S / 3 && t < to && !isNear) ends.push(t);
   }
-  ends.sort((a, b) => a - b);
+  return ends.sort((a, b) => a - b);
 }

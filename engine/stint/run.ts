@@ -14,7 +14,8 @@ import { ductCost } from './duct-cost.ts';
 import { ductPressures } from './duct-pressures.ts';
 import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
-import { frictionOf, pedalOf } from './pedal.ts';
+import { highest } from './measures.ts';
+import { frictionOf, pedalOf, type Friction } from './pedal.ts';
 import { pullsOf } from './pulls.ts';
 import { rangesOf } from './ranges.ts';
 import { restartsOf } from './restarts.ts';
@@ -51,17 +52,25 @@ function exampleLap({ passages }: StintModel): LapPassage | undefined {
   return push.find(({ flying }) => flying) ?? push[0] ?? laps[0];
 }
 
-/** One corner through the whole stint. */
-export function runCorner(
+/** A corner driven through the whole stint and judged; what a search reads. */
+export interface JudgedCorner extends Pick<
+  CornerResult,
+  'axle' | 'side' | 'window' | 'laps' | 'stops' | 'verdict'
+> {
+  friction: Friction;
+  ledger_J: Ledger;
+}
+
+/** Drives a corner into columns that have room for all samples. */
+export function judgedCorner(
   model: StintModel,
   corner: CornerModel,
   clock: Clock,
-  wanted: 'columns' | 'summary',
-): CornerResult {
+  trace: CornerColumns,
+): JudgedCorner {
   const { axle, side, brake } = corner.corner;
   const stepper = createStepper(corner.spec, corner.start);
   const start_J = storedHeat(stepper, nodeTemperatures(stepper));
-  const trace = newColumns(model.samples);
   let sample = 0;
   for (const passage of model.passages) {
     const share = corner.shares[passage.leg]! * (passage.kind === 'stand' ? 1 : passage.massRatio);
@@ -71,19 +80,30 @@ export function runCorner(
   }
   const window = windowOf(brake);
   const friction = frictionOf(brake, window);
-  const watched: Watched = { model, trace, overCore_K: faceOverCore(trace), clock, window, friction, axle };
+  const overCore_K = faceOverCore(trace, model.samples);
+  const watched: Watched = { model, trace, overCore_K, clock, window, friction, axle };
   const { laps, stops } = summariseLaps(watched, brake);
+  const verdict = judge(laps, window, brake.window.from_lap);
+  return { axle, side, window, laps, stops, verdict, friction, ledger_J: ledgerOf(stepper, start_J) };
+}
+
+/** One corner through the whole stint, with all that is told of it. */
+function runCorner(
+  model: StintModel,
+  corner: CornerModel,
+  clock: Clock,
+  wanted: 'columns' | 'summary',
+): CornerResult {
+  const { brake } = corner.corner;
+  const trace = newColumns(model.samples);
+  const { friction, ...judged } = judgedCorner(model, corner, clock, trace);
+  const { laps, stops, window } = judged;
   const fluidPeak_K = highest(trace.fluid_K);
   return {
-    axle,
-    side,
-    window,
+    ...judged,
     columns: wanted === 'columns' ? trace : null,
-    laps,
-    stops,
     restarts: restartsOf(model.passages, stops, window),
     ...soaksOf(model.passages, trace, clock.time_s, brake),
-    verdict: judge(laps, window, brake.window.from_lap),
     facePeak_K: Math.max(...laps.map((lap) => lap.faceMax_K), trace.face_K[0]!),
     bulkPeak_K: highest(trace.cheek_K),
     vanePeak_K: highest(trace.wall_K),
@@ -95,7 +115,6 @@ export function runCorner(
     ...fluidMargins(brake, fluidPeak_K),
     damage: damageOf(laps, stops),
     pedal: pedalOf(laps, stops, friction),
-    ledger_J: ledgerOf(stepper, start_J),
     ranges: wanted === 'columns' ? rangesOf(model, corner, trace) : [],
     air: airRows(corner.corner, model.scenario),
     ductCost: ductCost(corner.corner, model.scenario),
@@ -117,12 +136,6 @@ function ledgerOf(stepper: Stepper, start_J: number): Ledger {
   ];
   const residual = booked[BOOK.brakeHeat]! - stored - faceAir - vaneAir - otherAir - radiation - conducted;
   return { brakeHeat, stored, vaneAir, faceAir, otherAir, radiation, conducted, residual };
-}
-
-function highest(column: Float64Array): number {
-  let top = -Infinity;
-  for (let i = 0; i < column.length; i++) if (column[i]! > top) top = column[i]!;
-  return top;
 }
 
 /** Columns of zeros, one entry a sample. */

@@ -5,6 +5,7 @@
 import type { LapSteps } from '../disc/lap-input.ts';
 import { brakingsOf, type Braking } from './braking.ts';
 import type { Motion } from './motion.ts';
+import { highest } from './measures.ts';
 import type { Axle } from './result.ts';
 import { stepEnds } from './rehearsal.ts';
 import { heatCurve, nodeBefore, stepPowers, type HeatCurve } from './step-powers.ts';
@@ -56,7 +57,7 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
     axles: axlesOf(motion, steps),
     duration_s,
     stops,
-    topSpeed_mps: profile.speed_mps.reduce((top, v) => Math.max(top, v), 0),
+    topSpeed_mps: highest(profile.speed_mps),
     startSpeed_mps: profile.speed_mps[0]!,
     heat_J: heat.total_J,
     mass_kg: motion.mass_kg,
@@ -66,6 +67,7 @@ export function planLap(motion: Motion, scale: number, place: (distance_m: numbe
 
 /** Every step in so many equal pieces. */
 function inPieces(ends: number[], pieces: number): Float64Array {
+  if (pieces === 1) return Float64Array.from(ends);
   return Float64Array.from({ length: ends.length * pieces }, (_, n) => {
     const step = Math.floor(n / pieces);
     const end = ends[step]!;
@@ -144,18 +146,19 @@ function fillSteps(
     endSpeed_mps: column(),
     end_s,
   };
-  let last = { t: 0, s: 0 };
+  let last_s = 0;
+  let last_m = 0;
   for (let n = 0; n < steps; n++) {
     const t = end_s[n]!;
     const node = nodeBefore(time_s, t);
     const w = Math.min(1, (t - time_s[node]!) / (time_s[node + 1]! - time_s[node]!));
-    const between = (a: Float64Array): number => a[node]! + w * (a[node + 1]! - a[node]!);
-    const here = { t, s: between(distance_m) };
-    plan.dt_s[n] = t - last.t;
-    plan.speed_mps[n] = (here.s - last.s) / (t - last.t);
-    plan.end_m[n] = here.s;
-    plan.endSpeed_mps[n] = between(speed_mps);
-    last = here;
+    const at_m = distance_m[node]! + w * (distance_m[node + 1]! - distance_m[node]!);
+    plan.dt_s[n] = t - last_s;
+    plan.speed_mps[n] = (at_m - last_m) / (t - last_s);
+    plan.end_m[n] = at_m;
+    plan.endSpeed_mps[n] = speed_mps[node]! + w * (speed_mps[node + 1]! - speed_mps[node]!);
+    last_s = t;
+    last_m = at_m;
   }
   for (const { from, to } of brakings)
     plan.pressed.fill(1, stepAfter(end_s, time_s[from]!), stepAfter(end_s, time_s[to]!));
