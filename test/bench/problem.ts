@@ -4,10 +4,11 @@
  */
 import type { ConductanceMap } from '../../engine/disc/conductance-map.ts';
 import { CELLS, enthalpyTable } from '../../engine/disc/enthalpy-table.ts';
-import { CHEEK, NODE, NODES, TREE } from '../../engine/disc/network.ts';
+import { CAST, CHEEK, NODE, NODES } from '../../engine/disc/network.ts';
 import { createStepper } from '../../engine/disc/stepper.ts';
 import type { CornerModel, StintModel } from '../../engine/stint/compile.ts';
 import type { Answer } from './errors.ts';
+import { links } from '../support/one-corner.ts';
 import { stretchesOf, type Span, type Stretch } from '../validation/whole-stint/drive.ts';
 
 /** A time in which the pads are pressed or not and nothing jumps; power and speed have kinks between its pieces. */
@@ -27,15 +28,18 @@ export interface Stage {
 
 const ENTRIES = CELLS + 1;
 const numbers = (values: ArrayLike<number>): number[] => Array.from(values);
+/** Parent of each node; the face, the root, has none. */
+const parents = (): number[] =>
+  Array.from({ length: NODES }, (_, node) => links.find(([from]) => from === node)?.[1] ?? -1);
 
 /** `sample_s` are the moments at which the answer is wanted. */
 export function problemOf(model: StintModel, sample_s: Float64Array) {
   return {
     node: NODE,
     nodes: NODES,
-    parent: numbers(TREE.parent),
+    parent: parents(),
     /** Whether a node's link runs inside the cast ring, between conduction potentials. */
-    cast: Array.from({ length: NODES }, (_, node) => node >= TREE.cast),
+    cast: Array.from({ length: NODES }, (_, node) => node >= CAST),
     stages: stagesOf(stretchesOf(model.scenario)),
     sample_s: numbers(sample_s),
     corners: model.corners.map(cornerOf),

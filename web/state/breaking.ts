@@ -2,7 +2,7 @@
 type Breakable = Pick<Worker, 'onerror' | 'onmessageerror'>;
 
 /** What is asked of a worker, or a rejection when it breaks. A race against one promise would keep all that ever ran in it. */
-export function breaking(worker: Breakable): <T>(asked: Promise<T>) => Promise<T> {
+export function breaking(worker: Breakable): <P extends Promise<unknown>>(asked: P) => Promise<Awaited<P>> {
   const waiting = new Set<(cause: Error) => void>();
   let broken: Error | null = null;
   const breakWith = (message: string): void => {
@@ -14,10 +14,10 @@ export function breaking(worker: Breakable): <T>(asked: Promise<T>) => Promise<T
     breakWith(event.message || 'it could not be started');
   };
   worker.onmessageerror = () => breakWith('its answer could not be read');
-  return (asked) =>
-    new Promise((resolve, reject) => {
+  return <P extends Promise<unknown>>(asked: P) =>
+    new Promise<Awaited<P>>((resolve, reject) => {
       if (broken) return reject(broken);
       waiting.add(reject);
-      asked.then(resolve, reject).finally(() => waiting.delete(reject));
+      asked.then((answer) => resolve(answer as Awaited<P>), reject).finally(() => waiting.delete(reject));
     });
 }
