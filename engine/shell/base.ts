@@ -57,9 +57,16 @@ function scenarioFrom(source: Job['scenario']): Scenario {
 
 function jsonFrom(file: string): unknown {
   const text = attempt(['scenario', file, 'a scenario file that can be read'], () =>
-    readFileSync(file, 'utf8'),
+    bytesOf(file).toString('utf8'),
   );
   return attempt(['scenario', file, 'a file of JSON'], () => JSON.parse(text) as unknown);
+}
+
+/** A device may never end. */
+function bytesOf(file: string): Buffer {
+  const stats = statSync(file);
+  if (stats.isCharacterDevice() || stats.isBlockDevice()) throw new Error('it is a device');
+  return readFileSync(file);
 }
 
 /** The scenario on the file's lap, and how the file was understood. */
@@ -67,7 +74,7 @@ function withTrace(scenario: Scenario, file: string): Base {
   const bytes = attempt(['trace', file, 'a trace file that can be read'], () => {
     const cause = tooLarge(statSync(file).size);
     if (cause) throw refusedTrace(file, [cause]);
-    return readFileSync(file);
+    return bytesOf(file);
   });
   const decoded = decodeText(new Uint8Array(bytes).buffer);
   if (!('text' in decoded)) throw refusedTrace(file, [decoded.problem]);

@@ -140,6 +140,16 @@ describe('a line with problems is answered with each of them', () => {
       [{ key: 'scenario', value: "'missing.json'", hint: expect.stringContaining('ENOENT') as string }],
     ],
     [
+      'a trace that is a device',
+      { trace: '/dev/zero' },
+      [{ key: 'trace', hint: expect.stringContaining('it is a device') as string }],
+    ],
+    [
+      'a scenario that is a device',
+      { scenario: '/dev/zero' },
+      [{ key: 'scenario', hint: expect.stringContaining('it is a device') as string }],
+    ],
+    [
       'a scenario that is a folder',
       { scenario: folder },
       [{ key: 'scenario', hint: expect.stringContaining('EISDIR') as string }],
