@@ -4,8 +4,10 @@ import type { StintResult } from '../../engine/stint/result.ts';
 import { bytesOf, shipped } from '../support/shipped.ts';
 import { changed, corner, driven, withPhases } from '../support/stints.ts';
 
-/** A run may be this much hotter than another and still count as equal [K] */
+/** A run may be this much hotter than another on the mean and still count as equal [K] */
 const EQUAL_K = 0.05;
+/** And at its peak: that is read by a parabola through samples, and moves so much where the top moves to another sample [K] */
+const EQUAL_PEAK_K = 0.1;
 const alone = { gap_m: null, gap_s: null, pull_out_kmh: null };
 type LapPhase = Exclude<Phase, { kind: 'stand' }>;
 
@@ -32,7 +34,9 @@ describe.each(shipped)('a car that pulls out of the wake on the straights of %s'
       for (const axle of ['front', 'rear'] as const) {
         const [a, b] = [corner(inLine, axle), corner(out, axle)];
         a.laps.forEach(({ faceMax_K, faceMean_K }, i) => {
-          expect(b.laps[i]!.faceMax_K - faceMax_K, `${pull_out_kmh} ${axle}`).toBeLessThanOrEqual(EQUAL_K);
+          expect(b.laps[i]!.faceMax_K - faceMax_K, `${pull_out_kmh} ${axle}`).toBeLessThanOrEqual(
+            EQUAL_PEAK_K,
+          );
           expect(b.laps[i]!.faceMean_K - faceMean_K, `${pull_out_kmh} ${axle}`).toBeLessThanOrEqual(EQUAL_K);
         });
       }
