@@ -35,6 +35,14 @@ export const pool = (): Promise<Row[]> =>
     const timeOf = (question: Question, workers?: number): Promise<number> =>
       page.evaluate(([asked, most]) => bench().timeOf(asked, most), [question, workers] as const);
     await timeOf(drawing(50, 99));
+    const blanked: number[] = [];
+    for (let i = 0; i < TIMES; i++)
+      blanked.push(
+        await page.evaluate(([asked, times]) => bench().blankings(asked, times), [
+          drawing(DRAWS),
+          DRAWS,
+        ] as const),
+      );
     const [by2, by1]: [number[], number[]] = [[], []];
     for (let i = 0; i < TIMES; i++) {
       by2.push(await timeOf(drawing(DRAWS, i)));
@@ -56,7 +64,8 @@ export const pool = (): Promise<Row[]> =>
     const told = (name: string, values: number[], wanted?: string): Row =>
       rowOf(name, values, { unit: 'ms', ...(wanted && { wanted }) });
     return [
-      told('1,000 summary runs, by the pool', by2, 'at most 5000'),
+      told('1,000 summary runs, two mouths blanked', blanked, 'at most 5000'),
+      told('1,000 summary runs, all doubts drawn', by2, 'at most 5000'),
       rowOf('the same by one worker over that', ratios(alone, by2), { unit: 'x' }),
       told('safe span of both axles, by the pool', spans),
       told(

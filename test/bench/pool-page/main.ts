@@ -10,6 +10,8 @@ import { openSearcher } from '../../../web/state/worker-door.ts';
 export interface PoolBench {
   /** From the question to the answer, by so many workers [ms] */
   timeOf(question: Question, workers?: number): Promise<number>;
+  /** So many runs of the question's stint by as many workers as cores, each with both mouths blanked in its own way [ms] */
+  blankings(question: Question, times: number): Promise<number>;
   /** Begins a search and leaves it after so many runs; ends when another has begun its first [ms] */
   cancel(question: Question, after: number): Promise<{ free: number; next: number }>;
   /** Begins a search that is still wanted whatever the hand does. */
@@ -47,6 +49,9 @@ function watched(): SearchDoor {
   };
 }
 
+/** Number of a search that the pool does not know. */
+const BLANKINGS = -1;
+
 const pool: Finder = finder(watched, navigator.hardwareConcurrency, browserAlarm);
 let wanted = new AbortController();
 let runs = 0;
@@ -59,6 +64,28 @@ const bench: PoolBench = {
     const took_ms = performance.now() - start_ms;
     pool.limit();
     if (kind !== 'found') throw new Error(`bench: ${kind}`);
+    return took_ms;
+  },
+  async blankings(question, times) {
+    const doors = Array.from({ length: navigator.hardwareConcurrency }, watched);
+    for (const door of doors) door.learn(BLANKINGS, question);
+    const answerAll = async (many: number, from: number): Promise<void> => {
+      let next = 0;
+      const askOf = (i: number) => {
+        const share = (from + i / many) % 1;
+        return { changes: { 'blanking_pct.front': 100 * share, 'blanking_pct.rear': 100 * (1 - share) } };
+      };
+      await Promise.all(
+        doors.map(async (door) => {
+          for (let i = next++; i < many; i = next++) await door.answer(BLANKINGS, askOf(i));
+        }),
+      );
+    };
+    await answerAll(60, Math.SQRT1_2);
+    const start_ms = performance.now();
+    await answerAll(times, Math.random() / times);
+    const took_ms = performance.now() - start_ms;
+    for (const door of doors) door.close();
     return took_ms;
   },
   async cancel(question, after) {
