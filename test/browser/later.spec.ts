@@ -1,7 +1,16 @@
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
 
-const parts = ['LapTrace', 'LapTable', 'FeelList', 'PhaseEditor', 'TapeFields', 'trace-file', 'library'];
+const parts = [
+  'LapTrace',
+  'LapTable',
+  'FeelList',
+  'PhaseEditor',
+  'TapeFields',
+  'WindowFields',
+  'trace-file',
+  'library',
+];
 
 test('once the page is at rest, all that it shows later is there without the network', async ({ page }) => {
   const loaded = new Set<string>();

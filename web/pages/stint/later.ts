@@ -7,10 +7,21 @@ export const lapTable = () => import('./LapTable.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const tray = () => import('./Tray.svelte');
 export const tapeFields = () => import('./TapeFields.svelte');
+export const windowFields = () => import('./WindowFields.svelte');
 export const traceFile = () => import('./import/trace-file.ts');
 
 /** Loads them all, so that nothing has to be waited for. What fails is loaded, or told of, when it is shown. */
 export function loadAll(): void {
-  for (const load of [phaseEditor, lapTrace, lapTable, feelList, tapeFields, tray, traceFile, library])
+  for (const load of [
+    phaseEditor,
+    lapTrace,
+    lapTable,
+    feelList,
+    tapeFields,
+    windowFields,
+    tray,
+    traceFile,
+    library,
+  ])
     load().catch(() => undefined);
 }
