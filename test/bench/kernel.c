@@ -1,5 +1,5 @@
 /*
- * The kernel of the engine once more in C: what engine/disc/kernel.ts, rates.ts and record.ts do, step for step, on the same
+ * The kernel of the engine once more in C: what kernel.ts, rates.ts, elimination.ts and record.ts do, step for step, on the same
  * packed numbers (packed.ts), for the time it takes here. Equations, units and sources stand there.
  *
  * Usage: kernel packed.bin columns.bin. Writes the columns of one stint, then for each line of the input, a number of turns,
