@@ -16,6 +16,9 @@ import { vanePassage } from './vane-passage.ts';
 import { fillWalls, KNOTS_K, WALLS } from './wall-grid.ts';
 import { capacityBuoyant, capacityDriven, shareRadiationKept } from './wheelhouse.ts';
 
+/** Speeds of a map at most. */
+export const SPEEDS = 31;
+
 export interface CornerAir {
   ambient_K: number;
   pressure_Pa: number;

@@ -7,77 +7,81 @@ import { NODE, NODES } from './network.ts';
 import type { Rates } from './rates.ts';
 
 export interface Elimination {
-  /** For h = γΔt, the entry `at` of an array: a number would be boxed. */
-  factorise: (step: Float64Array, at: number) => void;
+  /** γΔt [s]; an entry of an array, for a number handed over would be boxed. */
+  h: Float64Array;
+  /** One value a node: the right-hand side, and then the solution. */
+  k: Float64Array;
+  factorise: () => void;
   /** k becomes (I − γΔtJ)⁻¹ k. */
-  solve: (k: Float64Array) => void;
+  solve: () => void;
 }
 
 export function makeElimination({ dT, dP, G, slope }: Rates): Elimination {
   const nodes = NODES;
   const { rim, rimJoins, bell, fluid, caliper, padFace, face, wall } = NODE;
   const last = face - 1;
+  /** From a node of the pads' chain to the one of the cheek's that is eliminated beside it. */
+  const beside = wall - fluid;
   const column = (): Float64Array => new Float64Array(nodes);
+  const [h, k] = [new Float64Array(1), column()];
   /** What a node's row gives to its parent's, what it takes back from it, and the inverse of its pivot. */
   const [up, down, pivot] = [column(), column(), column()];
 
-  function factorise(step: Float64Array, at: number): void {
-    const h = step[at]!;
+  function factorise(): void {
+    const dt = h[0]!;
     for (let i = 0; i < nodes; i++) pivot[i] = 1;
-    pivot[face]! += h * (slope[0]! + slope[5]! + slope[12]!);
-    pivot[wall]! += h * (slope[1]! + slope[6]! + slope[13]!);
-    pivot[rim]! += h * (slope[2]! + slope[7]!);
-    pivot[bell]! += h * (slope[3]! + slope[8]! + slope[10]!);
-    pivot[caliper]! += h * (slope[4]! + slope[9]! + slope[11]!);
-    let carried = 0;
-    for (let i = fluid; i <= padFace; i++) {
-      const parent = i < padFace ? i + 1 : face;
-      const own = h * G[i]! * dT[i]!;
-      const parents = h * G[i]! * dT[parent]!;
-      const inverse = 1 / (pivot[i]! + carried + own);
-      pivot[i] = inverse;
-      up[i] = own * inverse;
-      down[i] = parents * inverse;
-      carried = parents - own * down[i]!;
+    pivot[face]! += dt * (slope[0]! + slope[5]! + slope[12]!);
+    pivot[wall]! += dt * (slope[1]! + slope[6]! + slope[13]!);
+    pivot[rim]! += dt * (slope[2]! + slope[7]!);
+    pivot[bell]! += dt * (slope[3]! + slope[8]! + slope[10]!);
+    pivot[caliper]! += dt * (slope[4]! + slope[9]! + slope[11]!);
+    pivot[wall]! += row(bell, dt * G[bell]! * dT[bell]!, dt * G[bell]! * dT[wall]!, 0);
+    pivot[rimJoins]! += row(rim, dt * G[rim]! * dP[rim]!, dt * G[rim]! * dP[rimJoins]!, 0);
+    let pads = 0;
+    let cheek = 0;
+    for (let i = fluid; i < padFace; i++) {
+      pads = row(i, dt * G[i]! * dT[i]!, dt * G[i]! * dT[i + 1]!, pads);
+      const j = i + beside;
+      cheek = row(j, dt * G[j]! * dP[j]!, dt * G[j]! * dP[j + 1]!, cheek);
     }
-    pivot[face]! += carried;
-    leaf(bell, wall, h * G[bell]! * dT[bell]!, h * G[bell]! * dT[wall]!);
-    leaf(rim, rimJoins, h * G[rim]! * dP[rim]!, h * G[rim]! * dP[rimJoins]!);
-    carried = 0;
-    for (let i = wall; i <= last; i++) {
-      const own = h * G[i]! * dP[i]!;
-      const parents = h * G[i]! * dP[i + 1]!;
-      const inverse = 1 / (pivot[i]! + carried + own);
-      pivot[i] = inverse;
-      up[i] = own * inverse;
-      down[i] = parents * inverse;
-      carried = parents - own * down[i]!;
-    }
-    pivot[face] = 1 / (pivot[face]! + carried);
+    pads = row(padFace, dt * G[padFace]! * dT[padFace]!, dt * G[padFace]! * dT[face]!, pads);
+    for (let j = padFace + beside; j <= last; j++)
+      cheek = row(j, dt * G[j]! * dP[j]!, dt * G[j]! * dP[j + 1]!, cheek);
+    pivot[face] = 1 / (pivot[face]! + pads + cheek);
   }
 
-  function leaf(i: number, parent: number, own: number, parents: number): void {
-    const inverse = 1 / (pivot[i]! + own);
+  /** Eliminates a node of a chain; gives what its parent's pivot gains, as the node was given `gained`. */
+  function row(i: number, own: number, parents: number, gained: number): number {
+    const rest = pivot[i]! + gained;
+    const inverse = 1 / (pivot[i]! + own + gained);
     pivot[i] = inverse;
     up[i] = own * inverse;
     down[i] = parents * inverse;
-    pivot[parent]! += parents - own * down[i];
+    return parents * rest * inverse;
   }
 
-  function solve(k: Float64Array): void {
-    let pads = k[fluid]!;
-    for (let i = fluid; i < padFace; i++) k[i + 1] = pads = k[i + 1]! + up[i]! * pads;
+  function solve(): void {
     k[rimJoins]! += up[rim]! * k[rim]!;
+    let pads = k[fluid]!;
     let cheek = k[wall]! + up[bell]! * k[bell]!;
     k[wall] = cheek;
-    for (let i = wall; i < last; i++) k[i + 1] = cheek = k[i + 1]! + up[i]! * cheek;
+    for (let i = fluid; i < padFace; i++) {
+      const j = i + beside;
+      k[i + 1] = pads = k[i + 1]! + up[i]! * pads;
+      k[j + 1] = cheek = k[j + 1]! + up[j]! * cheek;
+    }
+    k[last] = cheek = k[last]! + up[last - 1]! * cheek;
     const rubbed = pivot[face]! * (k[face]! + up[padFace]! * pads + up[last]! * cheek);
     k[face] = pads = cheek = rubbed;
-    for (let i = padFace; i >= fluid; i--) k[i] = pads = pivot[i]! * k[i]! + down[i]! * pads;
-    for (let i = last; i >= wall; i--) k[i] = cheek = pivot[i]! * k[i]! + down[i]! * cheek;
+    k[last] = cheek = pivot[last]! * k[last] + down[last]! * cheek;
+    for (let i = padFace; i >= fluid; i--) {
+      const j = i + beside;
+      k[i] = pads = pivot[i]! * k[i]! + down[i]! * pads;
+      k[j] = cheek = pivot[j]! * k[j]! + down[j]! * cheek;
+    }
     k[rim] = pivot[rim]! * k[rim]! + down[rim]! * k[rimJoins]!;
     k[bell] = pivot[bell]! * k[bell]! + down[bell]! * cheek;
   }
 
-  return { factorise, solve };
+  return { h, k, factorise, solve };
 }

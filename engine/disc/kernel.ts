@@ -26,22 +26,27 @@ const PIECES = 64;
 export const driveLap = makeKernel();
 
 function makeKernel() {
-  const [nodes, cast] = [NODES, CAST];
+  const [nodes, cast, mostBend, leap_K] = [NODES, CAST, MOST_BEND, LEAP_K];
   const { rim, bell, caliper, padFace, face, wall } = NODE;
   const { gamma, c21, c31, c32, m1, m2, m3, w1, w2, w3, rise1, rise2, rise3, bend1, bend2, bend3 } = ROS3;
   const { faceAir, vaneAir, otherAir, radiation, conducted, brakeHeat } = BOOK;
   const rates = makeRates();
-  const { T, dT, G, F, loss, slope, setAir, evaluate } = rates;
-  const { factorise, solve } = makeElimination(rates);
+  const { H, T, dT, G, F, loss, slope, hold, setAir, evaluate } = rates;
+  const { h, k, factorise, solve } = makeElimination(rates);
   const record = makeRecord(rates);
 
   const column = (): Float64Array => new Float64Array(nodes);
-  const [K1, K2, K3] = [column(), column(), column()];
-  /** As the step begins: temperatures and their slopes, and the losses by BOOK. */
-  const [before_K, slopeBefore, lossBefore] = [column(), column(), column()];
-  /** The step, and the part of it under way: its length, γ times that [s], mean, rise and bend of the heat made in this corner [W] */
+  /** The first two stages; the third is left in `k`. */
+  const [K1, K2] = [column(), column()];
+  /** As the step begins: enthalpies, temperatures and their slopes, and the losses by BOOK. */
+  const [before_J, before_K, slopeBefore, lossBefore] = [column(), column(), column(), column()];
+  /** The step, and the part of it under way: its length [s], mean, rise and bend of the heat made in this corner [W] */
   const [whole, part] = [column(), column()];
-  const [length, short, mean, rise, bend] = [0, 1, 2, 3, 4];
+  const [length, mean, rise, bend] = [0, 1, 2, 3];
+  /** Of the heat made, the shares of disc and pads. */
+  const shares = column();
+  const [disc, pads] = [0, 1];
+  const booked = new Float64Array(6);
 
   return (
     s: Stepper,
@@ -51,10 +56,13 @@ function makeKernel() {
     out: CornerColumns | null,
     first: number,
   ): void => {
-    const { enthalpy_J: H, network } = s;
-    for (let i = 0; i < nodes; i++) G[i] = network.link[i]!;
+    const { network } = s;
+    hold(s, map);
+    booked.set(s.booked_J);
+    shares[disc] = s.discShare;
+    shares[pads] = 1 - s.discShare;
     for (let n = 0; n < lap.steps; n++) {
-      setAir(map, lap.speed_mps, n);
+      setAir(lap.speed_mps, n);
       G[padFace] = lap.pressed[n] ? network.pressed_WpK : network.link[padFace]!;
       whole[length] = lap.dt_s[n]!;
       whole[mean] = share * lap.power_W[n]! + s.drag_N * lap.speed_mps[n]!;
@@ -62,21 +70,24 @@ function makeKernel() {
       whole[bend] = share * lap.bend_W[n]!;
       // whole, or in halves of halves where a material's slope bends within it
       for (let done = 0, cut = PIECES; done < PIECES;) {
-        evaluate(s, H, true);
+        evaluate(true);
         if (out && done === 0) record(s, out, first + n);
         takePart(done, cut);
-        if (!stages(s) && cut > 1) {
+        if (!stages() && cut > 1) {
+          H.set(before_J);
           cut >>= 1;
           continue;
         }
-        for (let i = 0; i < nodes; i++) H[i]! += m1 * K1[i]! + m2 * K2[i]! + m3 * K3[i]!;
-        book(s.booked_J);
+        advance();
+        book();
         done += cut;
         cut = Math.min(2 * cut, PIECES - done);
       }
     }
+    s.enthalpy_J.set(H);
+    s.booked_J.set(booked);
     if (!out) return;
-    evaluate(s, H, true);
+    evaluate(true);
     record(s, out, first + lap.steps);
   };
 
@@ -85,7 +96,7 @@ function makeKernel() {
     const share = cut / PIECES;
     const middle = done / PIECES + share / 2;
     part[length] = share * whole[length]!;
-    part[short] = gamma * part[length];
+    h[0] = gamma * part[length];
     part[mean] =
       whole[mean]! +
       whole[rise]! * (middle - 0.5) +
@@ -95,33 +106,39 @@ function makeKernel() {
   }
 
   /** The stages of one part from what `evaluate` found at its start; false where the tangents do not hold over it. */
-  function stages(s: Stepper): boolean {
-    const h = part[short]!;
-    const { enthalpy_J: H, discShare } = s;
-    factorise(part, short);
+  function stages(): boolean {
+    const dt = h[0]!;
+    factorise();
     for (let j = 0; j < 5; j++) lossBefore[j] = loss[j]!;
     for (let i = 0; i < nodes; i++) {
+      before_J[i] = H[i]!;
       before_K[i] = T[i]!;
       slopeBefore[i] = dT[i]!;
-      K1[i] = h * F[i]!;
+      k[i] = dt * F[i]!;
     }
-    const heat1 = h * (part[mean]! + rise1 * part[rise]! + bend1 * part[bend]!);
-    K1[face]! += discShare * heat1;
-    K1[padFace]! += (1 - discShare) * heat1;
-    solve(K1);
-    for (let i = 0; i < nodes; i++) K2[i] = H[i]! + K1[i]!;
-    evaluate(s, K2, false);
-    for (let i = 0; i < nodes; i++) K2[i] = h * F[i]! + gamma * c21 * K1[i]!;
-    const heat2 = h * (part[mean]! + rise2 * part[rise]! + bend2 * part[bend]!);
-    K2[face]! += discShare * heat2;
-    K2[padFace]! += (1 - discShare) * heat2;
-    solve(K2);
-    for (let i = 0; i < nodes; i++) K3[i] = h * F[i]! + gamma * (c31 * K1[i]! + c32 * K2[i]!);
-    const heat3 = h * (part[mean]! + rise3 * part[rise]! + bend3 * part[bend]!);
-    K3[face]! += discShare * heat3;
-    K3[padFace]! += (1 - discShare) * heat3;
-    solve(K3);
+    heat(dt * (part[mean]! + rise1 * part[rise]! + bend1 * part[bend]!));
+    solve();
+    for (let i = 0; i < nodes; i++) {
+      K1[i] = k[i]!;
+      H[i] = before_J[i]! + K1[i]!;
+    }
+    evaluate(false);
+    for (let i = 0; i < nodes; i++) k[i] = dt * F[i]! + gamma * c21 * K1[i]!;
+    heat(dt * (part[mean]! + rise2 * part[rise]! + bend2 * part[bend]!));
+    solve();
+    for (let i = 0; i < nodes; i++) {
+      K2[i] = k[i]!;
+      k[i] = dt * F[i]! + gamma * (c31 * K1[i]! + c32 * K2[i]!);
+    }
+    heat(dt * (part[mean]! + rise3 * part[rise]! + bend3 * part[bend]!));
+    solve();
     return tangentsHold();
+  }
+
+  /** Of the heat made in a stage [J], the disc's part and the pads'. */
+  function heat(made_J: number): void {
+    k[face]! += shares[disc]! * made_J;
+    k[padFace]! += shares[pads]! * made_J;
   }
 
   /**
@@ -130,18 +147,28 @@ function makeKernel() {
    */
   function tangentsHold(): boolean {
     for (let i = cast; i < nodes; i++) {
-      const changed = dT[i]! / slopeBefore[i]!;
-      if (changed > MOST_BEND || changed < 1 / MOST_BEND || Math.abs(T[i]! - before_K[i]!) > LEAP_K)
-        return false;
+      const was = slopeBefore[i]!,
+        is = dT[i]!;
+      if (is > mostBend * was || was > mostBend * is || Math.abs(T[i]! - before_K[i]!) > leap_K) return false;
     }
     return true;
   }
 
+  /** Takes the stages together: the enthalpies after the part, and in K1 where its losses are taken from its start. */
+  function advance(): void {
+    for (let i = 0; i < nodes; i++) {
+      const k1 = K1[i]!,
+        k2 = K2[i]!,
+        k3 = k[i]!;
+      H[i] = before_J[i]! + m1 * k1 + m2 * k2 + m3 * k3;
+      K1[i] = w1 * k1 + w2 * k2 + w3 * k3;
+    }
+  }
+
   /** Books heat and losses of a part. */
-  function book(booked: Float64Array): void {
+  function book(): void {
     const dt = part[length]!;
     const at = K1;
-    for (let i = 0; i < nodes; i++) at[i] = w1 * K1[i]! + w2 * K2[i]! + w3 * K3[i]!;
     for (let j = 0; j < 5; j++) booked[j]! += dt * (w1 * lossBefore[j]! + (w2 + w3) * loss[j]!);
     booked[brakeHeat]! += dt * part[mean]!;
     booked[faceAir]! += dt * slope[0]! * at[face]!;

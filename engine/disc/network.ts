@@ -31,6 +31,8 @@ export const NODE = {
 export const NODES = 14;
 /** Nodes from this one on are of the cast ring: their links run between conduction potentials. */
 export const CAST = NODE.rim;
+/** Different materials of one corner at most. */
+export const MATERIALS = 6;
 /** Nodes through the cheek from the rubbed face to the vanes' wall. */
 export const CHEEK = Int32Array.of(13, 12, 11, 10, 9, 8, 7);
 /** Depth of the pad that follows the rubbed surface within a stop [m] */

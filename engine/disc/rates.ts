@@ -4,9 +4,9 @@
  * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs. All is made inside
  * one function because what a function holds is compiled as a constant; what another module holds is looked up at each use.
  */
-import type { ConductanceMap } from './conductance-map.ts';
+import { SPEEDS, type ConductanceMap } from './conductance-map.ts';
 import { CELLS } from './enthalpy-table.ts';
-import { NODE, NODES } from './network.ts';
+import { CAST, MATERIALS, NODE, NODES, type JoinedTables } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from './wall-grid.ts';
 import { riseWheelhouse } from './wheelhouse.ts';
@@ -16,6 +16,8 @@ const SPRAY_SCALE_K = 80;
 
 /** What `evaluate` finds, and how to ask it. */
 export interface Rates {
+  /** Enthalpy of each node, for which all is asked [J] */
+  H: Float64Array;
   /** Temperature of each node [K], and the slopes of temperature and conduction potential per enthalpy. */
   T: Float64Array;
   dT: Float64Array;
@@ -30,10 +32,12 @@ export interface Rates {
   slope: Float64Array;
   /** Temperature of the wheelhouse's air at the start of the step [K] */
   wheelhouse_K: Float64Array;
+  /** Takes up the corner and its map: what does not change along a lap, its enthalpies, and its links with the pads off. */
+  hold: (s: Stepper, map: ConductanceMap) => void;
   /** The air at the speed of a step, between the two nearest of the grid. */
-  setAir: (map: ConductanceMap, speed_mps: Float64Array, step: number) => void;
+  setAir: (speed_mps: Float64Array, step: number) => void;
   /** F, the losses and (for a first stage) the tangents, at enthalpies `H`. */
-  evaluate: (s: Stepper, H: Float64Array, isFirst: boolean) => void;
+  evaluate: (isFirst: boolean) => void;
 }
 
 export function makeRates(): Rates {
@@ -41,10 +45,11 @@ export function makeRates(): Rates {
   const { rim, rimJoins, bell, fluid, caliper, padFace, face, wall } = NODE;
   const surfaces = Int32Array.of(face, wall, rim, bell, caliper);
   const { faceAir, vaneAir, otherAir, radiation, conducted } = BOOK;
-  const [lastCell, lowWall_K, wallStep_K, walls] = [CELLS - 1, WALL_LOW_K, WALL_STEP_K, WALLS];
+  const [cast, lastCell, lowWall_K, perWallStep, walls] = [CAST, CELLS - 1, WALL_LOW_K, 1 / WALL_STEP_K, WALLS];
 
   const column = (size: number): Float64Array => new Float64Array(size);
-  const [T, dT, dP, G, F] = [column(nodes), column(nodes), column(nodes), column(nodes), column(nodes)];
+  const [H, T, dT, dP] = [column(nodes), column(nodes), column(nodes), column(nodes)];
+  const [G, F] = [column(nodes), column(nodes)];
   /** Conduction potential of each node [W/m] */
   const P = column(nodes);
   const [loss, slope, wheelhouse_K] = [column(5), column(14), column(1)];
@@ -52,8 +57,52 @@ export function makeRates(): Rates {
   const at0 = column(5);
   const perK = column(5);
 
+  /** Of the corner: its tables (see `JoinedTables`), its radiating surfaces [W/K⁴], what bridges to the caliper, hub and mount. */
+  const entries = column(MATERIALS * 2 * (CELLS + 1));
+  // of few bits, so that an index made of one cannot overflow
+  const [offset, cellsPerJoule] = [new Uint16Array(nodes), column(nodes)];
+  const [radiating, bridge_WpK4, hub_WpK, mount_WpK] = [column(5), column(1), column(1), column(1)];
+  let tables: JoinedTables | null = null;
+  /** Of its map: conductance of each surface in turn by speed and wall [W/K], and what goes by speed alone. */
+  const grid = SPEEDS * WALLS;
+  const conductances = column(5 * grid);
+  const [air_K, wheelhouse_WpK, recirculatedAt] = [column(SPEEDS), column(SPEEDS), column(SPEEDS)];
+  const [sprayFace_W, sprayVane_W] = [column(SPEEDS), column(SPEEDS)];
+  let held: ConductanceMap | null = null;
+
+  function hold(s: Stepper, map: ConductanceMap): void {
+    if (tables !== s.tables) entries.set((tables = s.tables).entries);
+    if (held !== map) holdMap((held = map));
+    offset.set(s.tables.offset);
+    cellsPerJoule.set(s.tables.cellsPerJoule);
+    H.set(s.enthalpy_J);
+    G.set(s.network.link);
+    radiating.set(s.radiation);
+    bridge_WpK4[0] = s.bridge_WpK4;
+    hub_WpK[0] = s.hub_WpK;
+    mount_WpK[0] = s.mount_WpK;
+  }
+
+  function holdMap(map: ConductanceMap): void {
+    conductances.set(map.face);
+    conductances.set(map.vane, grid);
+    conductances.set(map.rim, 2 * grid);
+    conductances.set(map.bell, 3 * grid);
+    conductances.set(map.caliper, 4 * grid);
+    air_K.set(map.air_K);
+    wheelhouse_WpK.set(map.wheelhouse);
+    recirculatedAt.set(map.recirculated);
+    sprayFace_W.set(map.sprayFace_W);
+    sprayVane_W.set(map.sprayVane_W);
+    air[speedStep] = map.speedStep_mps;
+    air[lastSpeed] = map.speeds - 2;
+    air[onFace] = map.faceInWheelhouse;
+    air[buoyant] = map.wheelhouseBuoyant;
+    air[kept] = map.radiationKept;
+  }
+
   /** The step's air: place between two rows of the map, wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
-  const air = column(9);
+  const air = column(11);
   const pastRow = 0,
     capacity = 1,
     recirculated = 2,
@@ -62,35 +111,38 @@ export function makeRates(): Rates {
     sprayVane = 5,
     ambient = 6,
     buoyant = 7,
-    kept = 8;
-  let conductances: ConductanceMap;
+    kept = 8,
+    speedStep = 9,
+    lastSpeed = 10;
   /** Entry of the map's first wall at the speed below this one. */
   let row = 0;
 
-  function setAir(map: ConductanceMap, speed_mps: Float64Array, step: number): void {
-    const at = speed_mps[step]! / map.speedStep_mps;
-    const i = Math.min(at | 0, map.speeds - 2);
-    conductances = map;
+  function setAir(speed_mps: Float64Array, step: number): void {
+    const at = speed_mps[step]! / air[speedStep]!;
+    const i = Math.min(at, air[lastSpeed]!) | 0;
     row = i * walls;
-    air[pastRow] = at - i;
-    between(capacity, map.wheelhouse, i);
-    between(recirculated, map.recirculated, i);
-    between(sprayFace, map.sprayFace_W, i);
-    between(sprayVane, map.sprayVane_W, i);
-    between(ambient, map.air_K, i);
-    air[onFace] = map.faceInWheelhouse;
-    air[buoyant] = map.wheelhouseBuoyant;
-    air[kept] = map.radiationKept;
+    const w = at - i;
+    air[pastRow] = w;
+    air[capacity] = wheelhouse_WpK[i]! + w * (wheelhouse_WpK[i + 1]! - wheelhouse_WpK[i]!);
+    air[recirculated] = recirculatedAt[i]! + w * (recirculatedAt[i + 1]! - recirculatedAt[i]!);
+    air[sprayFace] = sprayFace_W[i]! + w * (sprayFace_W[i + 1]! - sprayFace_W[i]!);
+    air[sprayVane] = sprayVane_W[i]! + w * (sprayVane_W[i + 1]! - sprayVane_W[i]!);
+    air[ambient] = air_K[i]! + w * (air_K[i + 1]! - air_K[i]!);
+    slope[12] = slope[13] = 0;
   }
 
-  function between(what: number, values: Float64Array, i: number): void {
-    air[what] = values[i]! + air[pastRow]! * (values[i + 1]! - values[i]!);
-  }
-
-  /** Temperatures and conduction potentials of all nodes, with their slopes per enthalpy. */
-  function lookUp({ tables }: Stepper, H: Float64Array): void {
-    const { entries, offset, cellsPerJoule } = tables;
-    for (let i = 0; i < nodes; i++) {
+  /** Temperatures of all nodes and conduction potentials of those of the cast ring, with their slopes per enthalpy. */
+  function lookUp(): void {
+    for (let i = 0; i < cast; i++) {
+      const perJoule = cellsPerJoule[i]!;
+      const at = H[i]! * perJoule;
+      const cell = Math.max(0, Math.min(at | 0, lastCell));
+      const a = offset[i]! + 2 * cell;
+      const rise = entries[a + 2]! - entries[a]!;
+      T[i] = entries[a]! + (at - cell) * rise;
+      dT[i] = rise * perJoule;
+    }
+    for (let i = cast; i < nodes; i++) {
       const perJoule = cellsPerJoule[i]!;
       const at = H[i]! * perJoule;
       const cell = Math.max(0, Math.min(at | 0, lastCell));
@@ -127,45 +179,40 @@ export function makeRates(): Rates {
     F[rimJoins]! += flux;
   }
 
-  function evaluate(s: Stepper, H: Float64Array, isFirst: boolean): void {
-    lookUp(s, H);
+  function evaluate(isFirst: boolean): void {
+    lookUp();
     conduct();
     if (isFirst) layLines();
-    radiate(s.radiation, isFirst);
-    bridge(s);
+    radiate(isFirst);
+    bridge();
     convect(isFirst);
-    boil(face, sprayFace, 12, isFirst);
-    boil(wall, sprayVane, 13, isFirst);
-    const hub = s.hub_WpK * (T[bell]! - air[ambient]!);
-    const mount = s.mount_WpK * (T[caliper]! - air[ambient]!);
+    if (air[sprayFace]! > 0) boil(face, sprayFace, 12, isFirst);
+    if (air[sprayVane]! > 0) boil(wall, sprayVane, 13, isFirst);
+    const hub = hub_WpK[0]! * (T[bell]! - air[ambient]!);
+    const mount = mount_WpK[0]! * (T[caliper]! - air[ambient]!);
     F[bell]! -= hub;
     F[caliper]! -= mount;
     loss[conducted] = hub + mount;
     if (!isFirst) return;
-    slope[10] = s.hub_WpK * dT[bell]!;
-    slope[11] = s.mount_WpK * dT[caliper]!;
+    slope[10] = hub_WpK[0]! * dT[bell]!;
+    slope[11] = mount_WpK[0]! * dT[caliper]!;
   }
 
   /** Conductances near the temperatures of the surfaces: both stages of a step take them from the same straight lines. */
   function layLines(): void {
-    layLine(0, conductances.face, face);
-    layLine(1, conductances.vane, wall);
-    layLine(2, conductances.rim, rim);
-    layLine(3, conductances.bell, bell);
-    layLine(4, conductances.caliper, caliper);
-  }
-
-  function layLine(surface: number, values: Float64Array, node: number): void {
-    const at = (T[node]! - lowWall_K) / wallStep_K;
-    const j = Math.max(0, Math.min(at | 0, walls - 2));
-    const a = row + j;
     const w = air[pastRow]!;
-    const cooler = values[a]! + w * (values[a + walls]! - values[a]!);
-    const hotter = values[a + 1]! + w * (values[a + 1 + walls]! - values[a + 1]!);
-    // colder than the grid the conductance stays where it is
-    const rise = at < 0 ? 0 : (hotter - cooler) / wallStep_K;
-    perK[surface] = rise;
-    at0[surface] = cooler - rise * (lowWall_K + j * wallStep_K);
+    for (let surface = 0; surface < 5; surface++) {
+      const at = (T[surfaces[surface]!]! - lowWall_K) * perWallStep;
+      const j = Math.max(0, Math.min(at | 0, walls - 2));
+      const a = surface * grid + row + j;
+      const b = a + walls;
+      const cooler = conductances[a]! + w * (conductances[b]! - conductances[a]!);
+      const hotter = conductances[a + 1]! + w * (conductances[b + 1]! - conductances[a + 1]!);
+      // colder than the grid the conductance stays where it is
+      const rise = at < 0 ? 0 : hotter - cooler;
+      perK[surface] = rise * perWallStep;
+      at0[surface] = cooler - rise * (lowWall_K * perWallStep + j);
+    }
   }
 
   /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
@@ -223,28 +270,28 @@ export function makeRates(): Rates {
   }
 
   /** Surfaces to surroundings at ambient. */
-  function radiate(surface: Float64Array, isFirst: boolean): void {
+  function radiate(isFirst: boolean): void {
     const cold2 = air[ambient]! * air[ambient]!;
     let total = 0;
     for (let j = 0; j < 5; j++) {
       const node = surfaces[j]!;
       const hot2 = T[node]! * T[node]!;
-      const power = surface[j]! * (hot2 * hot2 - cold2 * cold2);
+      const power = radiating[j]! * (hot2 * hot2 - cold2 * cold2);
       F[node]! -= power;
       total += power;
-      if (isFirst) slope[5 + j] = 4 * surface[j]! * hot2 * T[node]! * dT[node]!;
+      if (isFirst) slope[5 + j] = 4 * radiating[j]! * hot2 * T[node]! * dT[node]!;
     }
     loss[radiation] = total;
   }
 
   /** Radiation from the disc's edge to the caliper over it. It closes a loop of the tree, so no tangent carries it; it is slow. */
-  function bridge(s: Stepper): void {
+  function bridge(): void {
     const hot2 = T[rim]! * T[rim]!;
     const cold2 = T[caliper]! * T[caliper]!;
-    const power = s.bridge_WpK4 * (hot2 * hot2 - cold2 * cold2);
+    const power = bridge_WpK4[0]! * (hot2 * hot2 - cold2 * cold2);
     F[rim]! -= power;
     F[caliper]! += power;
   }
 
-  return { T, dT, dP, G, F, loss, slope, wheelhouse_K, setAir, evaluate };
+  return { H, T, dT, dP, G, F, loss, slope, wheelhouse_K, hold, setAir, evaluate };
 }

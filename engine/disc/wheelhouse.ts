@@ -22,6 +22,9 @@ const TYPICAL_RISE_K = 80;
  * and upright. From memory, 0.3 to 0.6; 0.4 puts 60 to 120 °C where practice has them behind a disc of 450 to 600 °C [-]
  */
 const GIVEN_INWARD = 0.4;
+/** Newton's steps end with one shorter than this, and after so many at most. [K] */
+const ENOUGH_K = 0.01;
+const MOST_STEPS = 8;
 /** Keeps the draught smooth where the wheelhouse is as cold as the day [K²] */
 const ROUNDING_K2 = 1;
 
@@ -132,9 +135,8 @@ export const shareRadiationKept = (openShare: number): number => GIVEN_INWARD * 
  *
  * @remarks
  * Q is what air as cold as the day would be given; G ΔT is what its warmth holds back. The pressures of speed and buoyancy add,
- * so the flows add as squares. Three Newton steps from a guess that is right when driving: within 0.0011 K of the root up to
- * 200 K, and 0.2 K up to 600 K, both worst where nothing but buoyancy moves the air and nothing holds heat back; and smooth, so
- * that the stepper keeps its order. Air colder than the day falls out as hot air rises.
+ * so the flows add as squares. Newton's method from a guess that is right when driving, so that one step is enough there; its
+ * last step is shorter than 0.01 K, which leaves some 1e-6 K. Air colder than the day falls out as hot air rises.
  * Source: conservation of energy; wind and stack together, ASHRAE Fundamentals, natural ventilation (from memory).
  *
  * @param heat_W - Q, heat offered to the air [W]
@@ -156,12 +158,13 @@ export function riseWheelhouse(
   const buoyant2 = buoyant * buoyant;
   // the first guess has the draught of a wheelhouse 64 K warm
   let rise = heat_W / (held_WpK + Math.sqrt(driven2 + 64 * buoyant2));
-  for (let step = 0; step < 3; step++) {
+  for (let step = 0, change = 1; step < MOST_STEPS && Math.abs(change) > ENOUGH_K; step++) {
     const warm = Math.sqrt(rise * rise + ROUNDING_K2);
     const carried = Math.sqrt(driven2 + buoyant2 * warm);
     const excess = rise * (carried + held_WpK) - heat_W;
     const growth = carried + held_WpK + (buoyant2 * rise * rise) / (2 * carried * warm);
-    rise -= excess / growth;
+    change = excess / growth;
+    rise -= change;
   }
   return rise;
 }

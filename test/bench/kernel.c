@@ -13,12 +13,12 @@
 
 enum { BELL, FLUID, CALIPER, PLATE, PAD, PAD_FACE, RIM, WALL, FACE = 13, NODES = 14, CAST = RIM };
 enum { FACE_AIR, VANE_AIR, OTHER_AIR, RADIATION, CONDUCTED, BRAKE_HEAT, BOOKS };
-enum { KINDS = 5, SURFACES = 5, CHEEK_NODES = 7, COLUMNS = 9, WALLS = 26, CELLS = 600, PIECES = 64 };
+enum { KINDS = 5, SURFACES = 5, CHEEK_NODES = 7, COLUMNS = 9, WALLS = 26, CELLS = 600, PIECES = 64, MOST_STEPS = 8 };
 static const int PARENT[NODES] = {7, 2, 3, 4, 5, 13, 10, 8, 9, 10, 11, 12, 13, -1};
 static const int CHEEK[CHEEK_NODES] = {13, 12, 11, 10, 9, 8, 7};
 static const int RADIATING[SURFACES] = {FACE, WALL, RIM, BELL, CALIPER};
-static const double WALL_LOW_K = 250, WALL_STEP_K = 50, SPRAY_SCALE_K = 80;
-static const double MOST_BEND = 1.1, LEAP_K = 400;
+static const double WALL_LOW_K = 250, PER_WALL_STEP = 1.0 / 50, SPRAY_SCALE_K = 80;
+static const double MOST_BEND = 1.1, LEAP_K = 400, ENOUGH_K = 0.01;
 
 #define GAMMA 0.435866521508459
 #define C21 -1.0156171083877703
@@ -87,6 +87,7 @@ static void setAir(const Map *map, double speed_mps) {
   air.onFace = map->faceInWheelhouse;
   air.buoyant = map->wheelhouseBuoyant;
   air.kept = map->radiationKept;
+  slope[12] = slope[13] = 0;
 }
 
 static inline int inside(int i, int last) { return i < 0 ? 0 : i < last ? i : last; }
@@ -96,10 +97,12 @@ static void lookUp(const Corner *s, const double *H) {
     double perJoule = s->cellsPerJoule[i], at = H[i] * perJoule;
     int cell = inside((int)at, CELLS - 1);
     const double *entry = s->entries + s->offset[i] + 2 * cell;
-    double rise = entry[2] - entry[0], climb = entry[3] - entry[1];
+    double rise = entry[2] - entry[0];
     T[i] = entry[0] + (at - cell) * rise;
-    P[i] = entry[1] + (at - cell) * climb;
     dT[i] = rise * perJoule;
+    if (i < CAST) continue;
+    double climb = entry[3] - entry[1];
+    P[i] = entry[1] + (at - cell) * climb;
     dP[i] = climb * perJoule;
   }
 }
@@ -107,23 +110,26 @@ static void lookUp(const Corner *s, const double *H) {
 static void layLines(void) {
   for (int k = 0; k < SURFACES; k++) {
     const double *values = air.map->surface[k];
-    double at = (T[RADIATING[k]] - WALL_LOW_K) / WALL_STEP_K, w = air.pastRow;
+    double at = (T[RADIATING[k]] - WALL_LOW_K) * PER_WALL_STEP, w = air.pastRow;
     int j = inside((int)at, WALLS - 2), a = air.row + j;
     double cooler = values[a] + w * (values[a + WALLS] - values[a]);
     double hotter = values[a + 1] + w * (values[a + 1 + WALLS] - values[a + 1]);
-    perK[k] = at < 0 ? 0 : (hotter - cooler) / WALL_STEP_K;
-    at0[k] = cooler - perK[k] * (WALL_LOW_K + j * WALL_STEP_K);
+    double rise = at < 0 ? 0 : hotter - cooler;
+    perK[k] = rise * PER_WALL_STEP;
+    at0[k] = cooler - rise * (WALL_LOW_K * PER_WALL_STEP + j);
   }
 }
 
 static double riseWheelhouse(double heat_W, double held_WpK, double driven_WpK, double buoyant) {
   double driven2 = driven_WpK * driven_WpK, buoyant2 = buoyant * buoyant;
   double rise = heat_W / (held_WpK + sqrt(driven2 + 64 * buoyant2));
-  for (int step = 0; step < 3; step++) {
+  double change = 1;
+  for (int step = 0; step < MOST_STEPS && fabs(change) > ENOUGH_K; step++) {
     double warm = sqrt(rise * rise + 1), carried = sqrt(driven2 + buoyant2 * warm);
     double excess = rise * (carried + held_WpK) - heat_W;
     double growth = carried + held_WpK + (buoyant2 * rise * rise) / (2 * carried * warm);
-    rise -= excess / growth;
+    change = excess / growth;
+    rise -= change;
   }
   return rise;
 }
@@ -192,8 +198,8 @@ static void evaluate(const Corner *s, const double *H, int isFirst) {
   radiate(s->radiation, isFirst);
   bridge(s->bridge_WpK4);
   convect(isFirst);
-  boil(FACE, air.sprayFace, 12, isFirst);
-  boil(WALL, air.sprayVane, 13, isFirst);
+  if (air.sprayFace > 0) boil(FACE, air.sprayFace, 12, isFirst);
+  if (air.sprayVane > 0) boil(WALL, air.sprayVane, 13, isFirst);
   double hub = s->hub_WpK * (T[BELL] - air.ambient), mount = s->mount_WpK * (T[CALIPER] - air.ambient);
   F[BELL] -= hub;
   F[CALIPER] -= mount;
@@ -214,11 +220,11 @@ static void factorise(double h) {
     int p = PARENT[i];
     double g = h * G[i];
     double own = g * (i < CAST ? dT[i] : dP[i]), parents = g * (i < CAST ? dT[p] : dP[p]);
-    double inverse = 1 / (pivot[i] + own);
+    double rest = pivot[i], inverse = 1 / (rest + own);
     pivot[i] = inverse;
     up[i] = own * inverse;
     down[i] = parents * inverse;
-    pivot[p] += parents - own * inverse * parents;
+    pivot[p] += parents * rest * inverse;
   }
   pivot[FACE] = 1 / pivot[FACE];
 }
@@ -237,8 +243,8 @@ static void addSource(double *k, double discShare, double h, int stage) {
 
 static int tangentsHold(void) {
   for (int i = CAST; i < NODES; i++) {
-    double bend = dT[i] / slopeBefore[i];
-    if (bend > MOST_BEND || bend < 1 / MOST_BEND || fabs(T[i] - before_K[i]) > LEAP_K) return 0;
+    double was = slopeBefore[i], is = dT[i];
+    if (is > MOST_BEND * was || was > MOST_BEND * is || fabs(T[i] - before_K[i]) > LEAP_K) return 0;
   }
   return 1;
 }

@@ -27,7 +27,7 @@ export interface LibraryTimes {
   found: Found;
 }
 
-const { F, G, setAir, evaluate } = makeRates();
+const { H, F, G, hold, setAir, evaluate } = makeRates();
 
 /** State of the integrator: each node's enthalpy in entries of its table, so that one tolerance suits all. */
 type State = number[];
@@ -38,16 +38,15 @@ function sidesOf({ spec, start }: CornerModel, { entriesPerJoule }: ProblemCorne
   return {
     stepper,
     perJoule: Float64Array.from(entriesPerJoule),
-    /** Where the right-hand side looks for enthalpies and speed. */
-    ...{ H: new Float64Array(NODES), speed: new Float64Array(1) },
+    /** Where the right-hand side looks for the speed. */
+    speed: new Float64Array(1),
   };
 }
 type Sides = ReturnType<typeof sidesOf>;
 
 /** Rates of a corner within a stage. */
-function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, speed, perJoule }: Sides) {
+function ratesOf(stage: Stage, corner: CornerModel, { stepper, speed, perJoule }: Sides) {
   const { begin_s, v0, v1, p0, p1, p2 } = stage;
-  const map = corner.maps[stage.leg]!;
   const share = corner.shares[stage.leg]!;
   let piece = 0;
   return (t: number, y: State, dy: State): void => {
@@ -57,8 +56,8 @@ function ratesOf(stage: Stage, corner: CornerModel, { stepper, H, speed, perJoul
     speed[0] = Math.max(v0[piece]! + v1[piece]! * after, 0);
     const power = p0[piece]! + after * (p1[piece]! + after * p2[piece]!);
     for (let i = 0; i < NODES; i++) H[i] = y[i]! / perJoule[i]!;
-    setAir(map, speed, 0);
-    evaluate(stepper, H, true);
+    setAir(speed, 0);
+    evaluate(true);
     const friction = share * power + stepper.drag_N * speed[0];
     F[NODE.face]! += stepper.discShare * friction;
     F[NODE.padFace]! += (1 - stepper.discShare) * friction;
@@ -73,7 +72,7 @@ function solveCorner(corner: CornerModel, own: ProblemCorner, tolerance: number)
   let y: State = own.start_J.map((J, i) => J * own.entriesPerJoule[i]!);
   const told = [y];
   for (const stage of stages) {
-    G.set(network.link);
+    hold(sides.stepper, corner.maps[stage.leg]!);
     if (stage.pressed) G[NODE.padFace] = network.pressed_WpK;
     const control = { rtol: tolerance, atol: ABSOLUTE * tolerance, maxSteps: 1e6 };
     const solver = new Dopri(ratesOf(stage, corner, sides), NODES, control);
