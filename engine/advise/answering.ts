@@ -1,10 +1,12 @@
 /** Runs what a search asks for. */
+import { newColumns } from '../disc/columns.ts';
 import { withChanges, type Changes } from '../scenario/changes.ts';
 import { compile, withBlanking, type StintModel } from '../stint/compile.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { judgedCorner, type JudgedCorner } from '../stint/driven.ts';
 import { memo } from '../stint/memo.ts';
 import type { Clock } from '../stint/result.ts';
-import { clockOf, judgedCorner, newColumns, type JudgedCorner } from '../stint/run.ts';
+import { clockOf } from '../stint/run.ts';
 import type { Ask, Ground, Outcome } from './search.ts';
 import { unknownsOf, type Unknown } from './unknowns.ts';
 

@@ -45,7 +45,13 @@ export function makeRates(): Rates {
   const { rim, rimJoins, bell, fluid, caliper, padFace, face, wall } = NODE;
   const surfaces = Int32Array.of(face, wall, rim, bell, caliper);
   const { faceAir, vaneAir, otherAir, radiation, conducted } = BOOK;
-  const [cast, lastCell, lowWall_K, perWallStep, walls] = [CAST, CELLS - 1, WALL_LOW_K, 1 / WALL_STEP_K, WALLS];
+  const [cast, lastCell, lowWall_K, perWallStep, walls] = [
+    CAST,
+    CELLS - 1,
+    WALL_LOW_K,
+    1 / WALL_STEP_K,
+    WALLS,
+  ];
 
   const column = (size: number): Float64Array => new Float64Array(size);
   const [H, T, dT, dP] = [column(nodes), column(nodes), column(nodes), column(nodes)];

@@ -46,9 +46,10 @@ async function handReply(request: HandRequest): Promise<ByHandReply> {
 /** Every buffer of a result: moved to the page, not copied. */
 function buffersOf({ clock, corners, track }: StintResult): ArrayBuffer[] {
   const columns: object[] = [clock, ...corners.map((corner) => corner.columns ?? {}), track.outline ?? {}];
-  return columns.flatMap((group) =>
+  const buffers = columns.flatMap((group) =>
     Object.values(group).map((column: Float64Array) => column.buffer as ArrayBuffer),
   );
+  return [...new Set(buffers)];
 }
 
 expose(door);

@@ -45,3 +45,13 @@ export function highest(column: Float64Array): number {
   for (let i = 1; i < column.length; i++) if (column[i]! > top) top = column[i]!;
   return top;
 }
+
+/** Least and largest value of a column that is not empty. */
+export function extremes(column: Float64Array): [least: number, most: number] {
+  let [least, most] = [column[0]!, column[0]!];
+  for (let i = 1; i < column.length; i++) {
+    if (column[i]! < least) least = column[i]!;
+    if (column[i]! > most) most = column[i]!;
+  }
+  return [least, most];
+}

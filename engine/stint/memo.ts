@@ -25,6 +25,17 @@ export function memo<In, Out>(
   };
 }
 
+const numbers = new WeakMap<object, number>();
+let last = 0;
+
+/** A number of its own for each object, to be part of a key where one object stands for all that are alike. */
+export function identity(of: object): number {
+  const known = numbers.get(of);
+  if (known !== undefined) return known;
+  numbers.set(of, ++last);
+  return last;
+}
+
 /** Parts of a scenario are never mutated and most stay the same objects, so each is written once; the text goes with its object. */
 const texts = new WeakMap<object, string>();
 

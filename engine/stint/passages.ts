@@ -40,6 +40,12 @@ const planOf = memo(
   },
 );
 
+const standOf = memo(
+  32,
+  (stand: { duration_s: number; held: boolean; scale: number }) => [stand],
+  ({ duration_s, held, scale }) => planStand(duration_s, held, scale),
+);
+
 interface Way {
   /** The legs that decide speed and heat. */
   legs: Leg[];
@@ -56,7 +62,7 @@ export function passagesOf(scenario: Scenario, { legs, days, tanks }: Way, scale
   let before: Before | null = null;
   legs.forEach((leg, index) => {
     if (leg.kind === 'stand') {
-      const plan = planStand(leg.duration_s, leg.brakeHeld, scale);
+      const plan = standOf({ duration_s: leg.duration_s, held: leg.brakeHeld, scale });
       passages.push({ kind: leg.kind, leg: index, plan, held: leg.brakeHeld });
       before = { stood: true, end_mps: 0 };
       return;

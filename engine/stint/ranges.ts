@@ -27,6 +27,7 @@ import { airPath } from './corner-air.ts';
 import type { CornerModel, StintModel } from './compile.ts';
 import { ductNumbers } from './duct-pressures.ts';
 import { gapAt, legsOf } from './legs.ts';
+import { extremes } from './measures.ts';
 import type { LapPassage } from './passages.ts';
 import type { RangeUse } from './result.ts';
 
@@ -166,22 +167,13 @@ function meanAtPush({ passages }: StintModel, column: Float64Array): number {
 
 /** Coldest and hottest of what is made of each material. */
 function materialsUsed({ spec, start }: CornerModel, trace: CornerColumns): Used[] {
-  const standing_K = ends(trace.wheelhouse_K)[1] - Math.min(start.caliper_K, trace.wheelhouse_K[0]!);
+  const standing_K = extremes(trace.wheelhouse_K)[1] - Math.min(start.caliper_K, trace.wheelhouse_K[0]!);
   return [
-    [materialRanges[spec.disc.material], ...ends(trace.face_K), ...ends(trace.wall_K)],
-    [materialRanges[spec.bell.material], ...ends(trace.bell_K)],
-    [materialRanges[spec.pad.material], ...ends(trace.pad_K)],
-    [materialRanges.aluminium, ...ends(trace.caliper_K)],
-    [materialRanges.fluid, ...ends(trace.fluid_K)],
+    [materialRanges[spec.disc.material], ...extremes(trace.face_K), ...extremes(trace.wall_K)],
+    [materialRanges[spec.bell.material], ...extremes(trace.bell_K)],
+    [materialRanges[spec.pad.material], ...extremes(trace.pad_K)],
+    [materialRanges.aluminium, ...extremes(trace.caliper_K)],
+    [materialRanges.fluid, ...extremes(trace.fluid_K)],
     [wheelhouseRange, standing_K],
   ];
-}
-
-function ends(column: Float64Array): [least: number, most: number] {
-  let [least, most] = [Infinity, -Infinity];
-  for (const T of column) {
-    if (T < least) least = T;
-    if (T > most) most = T;
-  }
-  return [least, most];
 }

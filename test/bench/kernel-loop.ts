@@ -2,7 +2,7 @@
 import { driveLap } from '../../engine/disc/kernel.ts';
 import { createStepper } from '../../engine/disc/stepper.ts';
 import type { StintModel } from '../../engine/stint/compile.ts';
-import { newColumns } from '../../engine/stint/run.ts';
+import { newColumns } from '../../engine/disc/columns.ts';
 
 /** Drives the whole stint once at each call, from its beginning. */
 export function kernelOf({ passages, corners, samples }: StintModel): () => void {

@@ -10,7 +10,7 @@ import { createStepper } from '../../engine/disc/stepper.ts';
 import { defaultScenario, shippedStint } from '../../engine/scenario/library.ts';
 import type { Scenario } from '../../engine/scenario/schema.ts';
 import { compile } from '../../engine/stint/compile.ts';
-import { newColumns } from '../../engine/stint/run.ts';
+import { newColumns } from '../../engine/disc/columns.ts';
 
 /** Steps of a reading, and how many are taken: what is compiled anew runs for a while as code that boxes its numbers. */
 const STEPS = 5e5;

@@ -37,7 +37,7 @@ export const partOf = (part: string, sample: object, rest: Arbitraries = {}): fc
   fc.record({ ...numbersOf(part, sample), ...rest });
 
 /** A value or, as often as not, none. */
-export const orNone = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(value, { freq: 1 });
+export const orNone = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(value, { freq: 2 });
 
 /** One time in four a value, else something plain. */
 export const seldom = <T, P>(value: fc.Arbitrary<T>, plain: P): fc.Arbitrary<T | P> =>

@@ -6,7 +6,7 @@ import { BOOK, createStepper, nodeTemperatures, storedHeat } from '../../engine/
 import type { Scenario } from '../../engine/scenario/schema.ts';
 import { compile } from '../../engine/stint/compile.ts';
 import type { Ledger } from '../../engine/stint/result.ts';
-import { newColumns } from '../../engine/stint/run.ts';
+import { newColumns } from '../../engine/disc/columns.ts';
 import { planStand } from '../../engine/stint/steps.ts';
 
 export interface Stood {
