@@ -50,6 +50,10 @@ export async function withBuiltPage<T>(work: (page: Page, built: Built) => Promi
   }
 }
 
+/** Until the page's own searches, which take all cores, are done. */
+export const untilQuiet = (page: Page): Promise<void> =>
+  page.getByText(/Measure first/).waitFor({ timeout: 60_000 });
+
 export async function withBrowser<T>(work: (browser: Browser) => Promise<T>): Promise<T> {
   const browser = await chromium.launch({ executablePath: await findBrowser(), args: chromiumArgs });
   try {

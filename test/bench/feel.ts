@@ -94,11 +94,11 @@ async function slowWorker(page: Page, script: string): Promise<void> {
 
 const DAWDLE = `{
   let heard_ms = 0;
+  const asleep = new Int32Array(new WebAssembly.Memory({ initial: 1, maximum: 1, shared: true }).buffer);
   const answer = self.postMessage.bind(self);
   self.addEventListener('message', () => (heard_ms = performance.now()));
   self.postMessage = (...message) => {
-    const end_ms = heard_ms + ${SLOWER} * (performance.now() - heard_ms);
-    while (performance.now() < end_ms);
+    Atomics.wait(asleep, 0, 0, (${SLOWER} - 1) * (performance.now() - heard_ms));
     answer(...message);
   };
 }`;

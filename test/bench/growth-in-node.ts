@@ -23,7 +23,7 @@ function took_ms(work: () => unknown): number {
   return performance.now() - start_ms;
 }
 
-const session = (time: number): unknown => run(compile(changes.blanking(time)), 'summary');
+const session = (time: number): unknown => run(compile(changes['both blankings'](time)), 'summary');
 
 function memory(): { heap_MB: number; resident_MB: number } {
   globalThis.gc!();

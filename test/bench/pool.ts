@@ -12,7 +12,7 @@ import { build, preview, type InlineConfig } from 'vite';
 import type { Question } from '../../engine/index.ts';
 import { withChanges } from '../../engine/scenario/changes.ts';
 import { defaultScenario, withCircuit } from '../../engine/scenario/library.ts';
-import { withBrowser } from './built-page.ts';
+import { untilQuiet, withBrowser } from './built-page.ts';
 import { dragGaps } from './drag.ts';
 import type { PoolBench } from './pool-page/main.ts';
 import { ratios, rowOf, type Row } from './rows.ts';
@@ -112,8 +112,7 @@ async function withPoolPage<T>(work: (page: Page) => Promise<T>): Promise<T> {
       return await withBrowser(async (browser) => {
         const page = await browser.newPage({ viewport: { width: 1360, height: 800 } });
         await page.goto(server.resolvedUrls?.local[0] ?? '');
-        // the page's own searches are done
-        await page.getByText(/Measure first/).waitFor({ timeout: 60_000 });
+        await untilQuiet(page);
         return work(page);
       });
     } finally {

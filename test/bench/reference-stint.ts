@@ -7,9 +7,19 @@ import { referenceStints } from '../validation/whole-stint/stints.ts';
 export const REFERENCE = 0;
 export const referenceStint = (): Scenario => referenceStints()[REFERENCE]!.scenario;
 
+const blanking = (time: number): number => 20 + ((time * 0.3713) % 60);
+
 /** No two alike: the engine remembers what it has compiled. */
-export const changes: Record<'blanking' | 'car' | 'circuit', (time: number) => Scenario> = {
-  blanking: (time) => withChanges(referenceStint(), { 'blanking_pct.front': 20 + ((time * 0.3713) % 60) }),
+export const changes: Record<
+  'one blanking' | 'both blankings' | 'car' | 'circuit',
+  (time: number) => Scenario
+> = {
+  'one blanking': (time) => withChanges(referenceStint(), { 'blanking_pct.front': blanking(time) }),
+  'both blankings': (time) =>
+    withChanges(referenceStint(), {
+      'blanking_pct.front': blanking(time),
+      'blanking_pct.rear': blanking(time + 0.5),
+    }),
   car: (time) => {
     const { mass_kg, loaded_radius_m } = referenceStint().car;
     return withChanges(referenceStint(), {
