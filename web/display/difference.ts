@@ -1,10 +1,8 @@
 /** What changed against the pinned run, in words. */
 import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
-import { fieldAt } from '../../engine/scenario/keys.ts';
-import { valueAt } from '../../engine/scenario/tree.ts';
-import { unitOf } from '../../engine/scenario/field.ts';
 import { cornerInView } from './corner.ts';
-import { kelvins, withUnit } from './format.ts';
+import { kelvins } from './format.ts';
+import { pinnedName } from './pinned-name.ts';
 
 interface Run {
   scenario: Scenario;
@@ -23,32 +21,6 @@ export function differenceOf(
   if (!before || !after) return '';
   const parts = [facePeak(before, after), coldestStop(before, after), firstLapOut(before, after)];
   return `Against ${pinnedName(pinned.scenario, now.scenario, axle)}: ${parts.filter(Boolean).join(', ')}.`;
-}
-
-/** "pinned 50 %", "pinned at ambient 20 °C": named after the first thing that tells it from now. */
-export function pinnedName(pinned: Scenario, now: Scenario, axle: Axle): string {
-  if (pinned.car.name !== now.car.name) return `pinned ${pinned.car.name}`;
-  if (pinned.circuit.name !== now.circuit.name) return `pinned ${pinned.circuit.name}`;
-  if (pinned.blanking_pct[axle] !== now.blanking_pct[axle])
-    return `pinned ${withUnit(pinned.blanking_pct[axle], '%')}`;
-  const other = axle === 'front' ? 'rear' : 'front';
-  const keys = [
-    `blanking_pct.${other}`,
-    'conditions.wet',
-    'conditions.ambient_C',
-    'traffic.gap_m',
-    'conditions.altitude_m',
-    'stint.laps',
-  ];
-  const key = keys.find((each) => valueAt(pinned, each) !== valueAt(now, each));
-  return key ? `pinned ${named(key, valueAt(pinned, key))}` : 'pinned';
-}
-
-function named(key: string, value: unknown): string {
-  if (key === 'conditions.wet') return value === true ? 'wet' : 'dry';
-  if (key === 'traffic.gap_m' && typeof value !== 'number') return 'in clear air';
-  const label = (fieldAt(key)?.label ?? key).toLowerCase();
-  return `at ${label} ${withUnit(Number(value), unitOf(key))}`;
 }
 
 function facePeak(before: CornerResult, after: CornerResult): string {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Changes, Scenario, Verdict } from '../../../engine/index.ts';
 import { defaultScenario, withCar, withCircuit } from '../../../engine/scenario/library.ts';
 import { withChanges } from '../../../engine/scenario/changes.ts';
-import { differenceOf, pinnedName } from '../../../web/display/difference.ts';
+import { differenceOf } from '../../../web/display/difference.ts';
+import { pinnedName } from '../../../web/display/pinned-name.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
 
 const now = defaultScenario();

@@ -5,6 +5,7 @@ export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
 export const lapTable = () => import('./LapTable.svelte');
 export const feelList = () => import('./FeelList.svelte');
+export const difference = () => import('./Difference.svelte');
 export const tray = () => import('./Tray.svelte');
 export const tapeFields = () => import('./TapeFields.svelte');
 export const windowFields = () => import('./WindowFields.svelte');
@@ -17,6 +18,7 @@ export function loadAll(): void {
     lapTrace,
     lapTable,
     feelList,
+    difference,
     tapeFields,
     windowFields,
     tray,
