@@ -5,6 +5,7 @@ export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
 export const lapTable = () => import('./LapTable.svelte');
 export const feelList = () => import('./FeelList.svelte');
+export const menu = () => import('../../frame/Menu.svelte');
 export const difference = () => import('./Difference.svelte');
 export const tray = () => import('./Tray.svelte');
 export const tapeFields = () => import('./TapeFields.svelte');
@@ -19,6 +20,7 @@ export function loadAll(): void {
     lapTable,
     feelList,
     difference,
+    menu,
     tapeFields,
     windowFields,
     tray,
