@@ -15,7 +15,7 @@ export function drawCells(context: CanvasRenderingContext2D, view: CellsView, th
   const fill = heatColumn(context, y, theme);
   const limit = y.of(corner.window.facePeak_K);
   for (const bar of bars) drawBar(context, bar, fill, limit, theme);
-  drawFrame(context, frame, theme.ink);
+  drawFrame(context, frame, theme);
   for (const bar of bars) {
     if (bar.isHot)
       triangle(context, bar.left + bar.width / 2, frame.top + 5, Math.min(6, bar.width * 0.6), {
@@ -51,7 +51,7 @@ function drawBar(
     context.fillRect(left, top, width, Math.max(2, limit - top));
   }
   context.strokeStyle = theme.ink;
-  context.lineWidth = counted ? 1.5 : 1;
+  context.lineWidth = (counted ? 1.5 : 1) * theme.weight;
   context.strokeRect(left, top, width, bottom - top);
 }
 
@@ -90,6 +90,6 @@ function notch(
   context.fillStyle = theme.sheet;
   context.fill();
   context.strokeStyle = theme.ink;
-  context.lineWidth = width;
+  context.lineWidth = width * theme.weight;
   context.stroke();
 }

@@ -1,6 +1,7 @@
 import type { Point } from './columns.ts';
+import type { ChartTheme } from './theme.ts';
 
-/** Width of the strip of bare sheet on which every trace lies, or it drowns in the ruling [px] */
+/** Width of the strip of bare sheet on which every trace lies, or it drowns in the ruling; of a line of weight 1 [px] */
 const CASING_PX = 5;
 
 export interface Pen {
@@ -26,12 +27,21 @@ export function strokeLine(context: CanvasRenderingContext2D, line: Point[], pen
   context.setLineDash([]);
 }
 
-export function strokeCasing(context: CanvasRenderingContext2D, line: Point[], sheet: string): void {
-  strokeLine(context, line, { colour: sheet, width: CASING_PX });
+export function strokeCasing(
+  context: CanvasRenderingContext2D,
+  line: Point[],
+  { sheet, weight }: ChartTheme,
+): void {
+  strokeLine(context, line, { colour: sheet, width: CASING_PX * weight });
 }
 
-export function casedLine(context: CanvasRenderingContext2D, line: Point[], pen: Pen, sheet: string): void {
-  strokeCasing(context, line, sheet);
+export function casedLine(
+  context: CanvasRenderingContext2D,
+  line: Point[],
+  pen: Pen,
+  theme: ChartTheme,
+): void {
+  strokeCasing(context, line, theme);
   strokeLine(context, line, pen);
 }
 

@@ -18,7 +18,7 @@ export function drawMap(
   };
   path(0, line.length - 1);
   context.strokeStyle = theme.ink;
-  context.lineWidth = ROAD_PX + 2 * pens.now - 0.5;
+  context.lineWidth = ROAD_PX + (2 * pens.now - 0.5) * theme.weight;
   context.stroke();
   context.lineWidth = ROAD_PX;
   context.lineCap = 'butt';

@@ -12,7 +12,7 @@ export function drawStint(context: CanvasRenderingContext2D, view: StintView, th
   within(context, frame, () => {
     drawTraces(context, view, theme);
   });
-  drawFrame(context, frame, theme.ink);
+  drawFrame(context, frame, theme);
   for (const { left } of x.stands) {
     strokeLine(
       context,
@@ -22,7 +22,7 @@ export function drawStint(context: CanvasRenderingContext2D, view: StintView, th
       ],
       {
         colour: theme.ink,
-        width: 1,
+        width: theme.weight,
       },
     );
   }
@@ -36,21 +36,20 @@ function drawLapEdges(context: CanvasRenderingContext2D, { frame, x }: StintView
     context.lineTo(at, frame.top + frame.height);
   }
   context.strokeStyle = theme.hairline;
-  context.lineWidth = 0.5;
+  context.lineWidth = 0.5 * theme.weight;
   context.stroke();
 }
 
 /** The filled area covers the hatch; every trace but the peak, its own edge, lies on a casing above it. */
 function drawTraces(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void {
   const { now, pinned, stands, frame, y, corner } = view;
-  const bold = { colour: theme.ink, width: pens.now };
-  const thin = { colour: theme.ink, width: pens.thin };
-  const dashed = { colour: theme.pinned, width: pens.pinned, dash: [...pens.pinnedDash] };
-  strokeCasing(context, now.peak, theme.sheet);
+  const bold = { colour: theme.ink, width: pens.now * theme.weight };
+  const thin = { colour: theme.ink, width: pens.thin * theme.weight };
+  const dashed = { colour: theme.pinned, width: pens.pinned * theme.weight, dash: [...pens.pinnedDash] };
+  strokeCasing(context, now.peak, theme);
   fillOut(context, view, theme);
-  for (const line of [now.mean, ...now.coldest, ...stands]) strokeCasing(context, line, theme.sheet);
-  for (const line of pinned ? [pinned.peak, ...pinned.coldest] : [])
-    casedLine(context, line, dashed, theme.sheet);
+  for (const line of [now.mean, ...now.coldest, ...stands]) strokeCasing(context, line, theme);
+  for (const line of pinned ? [pinned.peak, ...pinned.coldest] : []) casedLine(context, line, dashed, theme);
   drawLimits(context, frame, y, corner.window, theme);
   strokeLine(context, now.mean, thin);
   for (const line of now.coldest) strokeLine(context, line, bold);
@@ -70,7 +69,7 @@ function fillOut(context: CanvasRenderingContext2D, view: StintView, theme: Char
     const lowest = Math.max(
       ...now.coldest.flat().map((point) => (point.x > left && point.x < right ? point.y : 0)),
     );
-    ruling(context, { left, top: bite, width: right - left, height: lowest - bite }, theme.ink, 2.5);
+    ruling(context, { left, top: bite, width: right - left, height: lowest - bite }, theme, 2.5);
   }
 }
 

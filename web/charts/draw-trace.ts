@@ -11,12 +11,12 @@ export function drawTrace(context: CanvasRenderingContext2D, view: TraceView, th
     shadeBraking(context, view, theme, frame.top, frame.height);
     drawTemperatures(context, view, theme);
   });
-  drawFrame(context, frame, theme.ink);
+  drawFrame(context, frame, theme);
   shadeBraking(context, view, theme, speedFrame.top, speedFrame.height);
   within(context, speedFrame, () => {
-    strokeLine(context, view.speed, { colour: theme.ink, width: pens.thin });
+    strokeLine(context, view.speed, { colour: theme.ink, width: pens.thin * theme.weight });
   });
-  drawFrame(context, speedFrame, theme.ink);
+  drawFrame(context, speedFrame, theme);
   drawStops(context, view, theme);
 }
 
@@ -37,14 +37,18 @@ function shadeBraking(
 
 function drawTemperatures(context: CanvasRenderingContext2D, view: TraceView, theme: ChartTheme): void {
   const { frame, y, corner, face, cheek, pinned } = view;
-  strokeCasing(context, face, theme.sheet);
+  strokeCasing(context, face, theme);
   context.fillStyle = theme.hot;
   areaAbove(context, face, y.of(corner.window.facePeak_K), frame.left, frame.left + frame.width);
-  for (const line of [pinned, cheek]) strokeCasing(context, line, theme.sheet);
+  for (const line of [pinned, cheek]) strokeCasing(context, line, theme);
   drawLimits(context, frame, y, corner.window, theme);
-  strokeLine(context, pinned, { colour: theme.pinned, width: pens.pinned, dash: [...pens.pinnedDash] });
-  strokeLine(context, cheek, { colour: theme.ink, width: pens.thin });
-  strokeLine(context, face, { colour: theme.ink, width: pens.now });
+  strokeLine(context, pinned, {
+    colour: theme.pinned,
+    width: pens.pinned * theme.weight,
+    dash: [...pens.pinnedDash],
+  });
+  strokeLine(context, cheek, { colour: theme.ink, width: pens.thin * theme.weight });
+  strokeLine(context, face, { colour: theme.ink, width: pens.now * theme.weight });
 }
 
 /** A ring where a hard stop starts, and its distance to bite as a dimension; a small ring for a light one. */
@@ -56,9 +60,14 @@ function drawStops(
   const bite = Math.min(frame.top + frame.height, y.of(corner.window.bite_K));
   for (const { stop, start } of stops) {
     if (start.y > frame.top + frame.height) continue;
-    if (stop.hard) drawDimension(context, start.x, start.y, bite, theme.ink);
+    if (stop.hard) drawDimension(context, start.x, start.y, bite, theme);
     const radius = stop.hard ? 5 : 3;
-    drawDot(context, start, { radius, fill: theme.sheet, edge: theme.ink, width: stop.hard ? 2 : 1.2 });
+    drawDot(context, start, {
+      radius,
+      fill: theme.sheet,
+      edge: theme.ink,
+      width: (stop.hard ? 2 : 1.2) * theme.weight,
+    });
   }
 }
 
@@ -67,7 +76,7 @@ function drawDimension(
   x: number,
   from: number,
   to: number,
-  ink: string,
+  { ink, weight }: ChartTheme,
 ): void {
   if (Math.abs(to - from) < 14) return;
   const way = Math.sign(to - from);
@@ -77,7 +86,7 @@ function drawDimension(
       { x, y: from },
       { x, y: to },
     ],
-    { colour: ink, width: 0.8 },
+    { colour: ink, width: 0.8 * weight },
   );
   context.beginPath();
   context.moveTo(x, to);

@@ -23,8 +23,8 @@ export function drawWindow(
   const [hot, cold] = [inside(y.of(limits.facePeak_K)), inside(y.of(limits.bite_K))];
   context.fillStyle = theme.sheet;
   context.fillRect(left, top, width, height);
-  crossHatch(context, { left, top, width, height: hot - top }, theme.ink, pitch);
-  ruling(context, { left, top: cold, width, height: bottom - cold }, theme.ink, pitch);
+  crossHatch(context, { left, top, width, height: hot - top }, theme, pitch);
+  ruling(context, { left, top: cold, width, height: bottom - cold }, theme, pitch);
 }
 
 /** The two limits as ink lines, drawn over what must not hide them. */
@@ -43,13 +43,13 @@ export function drawLimits(
     context.lineTo(frame.left + frame.width, at);
   }
   context.strokeStyle = theme.ink;
-  context.lineWidth = 1.5;
+  context.lineWidth = 1.5 * theme.weight;
   context.stroke();
 }
 
-export function drawFrame(context: CanvasRenderingContext2D, frame: Box, colour: string): void {
-  context.strokeStyle = colour;
-  context.lineWidth = 1;
+export function drawFrame(context: CanvasRenderingContext2D, frame: Box, { ink, weight }: ChartTheme): void {
+  context.strokeStyle = ink;
+  context.lineWidth = weight;
   context.strokeRect(frame.left + 0.5, frame.top + 0.5, frame.width - 1, frame.height - 1);
 }
 

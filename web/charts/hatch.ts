@@ -1,7 +1,9 @@
 import type { Box } from './place-labels.ts';
+import type { ChartTheme } from './theme.ts';
 
 /** Pitch of a hatch on the screen [px] */
 export const PITCH_PX = 6;
+const LINE_PX = 0.6;
 
 type Stroke = [fromX: number, fromY: number, toX: number, toY: number];
 
@@ -23,7 +25,7 @@ function slanted({ left, top, width, height }: Box, step: number, isMirrored = f
 export function crossHatch(
   context: CanvasRenderingContext2D,
   box: Box,
-  colour: string,
+  { ink, weight }: ChartTheme,
   pitch = PITCH_PX,
 ): void {
   if (box.width <= 0 || box.height <= 0) return;
@@ -32,20 +34,25 @@ export function crossHatch(
     context.moveTo(fromX, fromY);
     context.lineTo(toX, toY);
   }
-  context.strokeStyle = colour;
-  context.lineWidth = 0.6;
+  context.strokeStyle = ink;
+  context.lineWidth = LINE_PX * weight;
   context.stroke();
 }
 
 /** Horizontal ruling; starts one pitch below the top, so that the limit stands free. */
-export function ruling(context: CanvasRenderingContext2D, box: Box, colour: string, pitch = PITCH_PX): void {
+export function ruling(
+  context: CanvasRenderingContext2D,
+  box: Box,
+  { ink, weight }: ChartTheme,
+  pitch = PITCH_PX,
+): void {
   context.beginPath();
   for (let y = Math.round(box.top + pitch) + 0.5; y < box.top + box.height - 1; y += pitch) {
     context.moveTo(box.left, y);
     context.lineTo(box.left + box.width, y);
   }
-  context.strokeStyle = colour;
-  context.lineWidth = 0.6;
+  context.strokeStyle = ink;
+  context.lineWidth = LINE_PX * weight;
   context.stroke();
 }
 

@@ -10,6 +10,8 @@ export interface ChartTheme {
   hairline: string;
   move: string;
   hot: string;
+  /** Every line is this many times as wide as on Paper. */
+  weight: number;
   heat: HeatScale;
 }
 
@@ -26,6 +28,7 @@ export function readTheme(element: Element): ChartTheme {
     hairline: read('hairline'),
     move: read('move'),
     hot: read('hot'),
+    weight: Number(read('weight')) || 1,
     heat: heatScale([1, 2, 3, 4, 5, 6, 7].map((stop) => read(`heat-${String(stop)}`))),
   };
 }
