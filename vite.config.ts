@@ -22,33 +22,46 @@ function policyInPage(): Plugin {
   };
 }
 
-const firstRun = 'first-run';
+/** Scripts beside the page's own, each as soon as it is there: the look, without which nothing is drawn, and the first stint, which does not wait for the page. */
+const early: Record<string, Record<string, string>> = {
+  'first-look': { blocking: 'render' },
+  'first-run': {},
+};
 
-/** Loads the script that starts the first stint beside the page's own, so that the calculation does not wait for the page. */
-function firstRunInPage(): Plugin {
+function earlyInPage(): Plugin {
   return {
-    name: 'first-run-in-page',
+    name: 'early-in-page',
     apply: 'build',
-    transformIndexHtml: (_, { bundle = {} }) => {
-      const script = Object.values(bundle).find((part) => part.type === 'chunk' && part.name === firstRun);
-      if (!script) throw new Error(`${firstRun}: no such script in the bundle`);
-      const attrs = { type: 'module', async: true, crossorigin: true, src: `./${script.fileName}` };
-      return [{ tag: 'script', attrs, injectTo: 'head' }];
-    },
+    transformIndexHtml: (_, { bundle = {} }) =>
+      Object.entries(early).map(([name, more]) => {
+        const script = Object.values(bundle).find((part) => part.type === 'chunk' && part.name === name);
+        if (!script) throw new Error(`${name}: no such script in the bundle`);
+        const attrs = {
+          type: 'module',
+          async: true,
+          crossorigin: true,
+          src: `./${script.fileName}`,
+          ...more,
+        };
+        return { tag: 'script', attrs, injectTo: 'head' };
+      }),
   };
 }
 
 export default defineConfig({
   root,
   base: './',
-  plugins: [svelte({ configFile: '../svelte.config.js' }), policyInPage(), firstRunInPage()],
+  plugins: [svelte({ configFile: '../svelte.config.js' }), policyInPage(), earlyInPage()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
     target: 'es2022',
     rolldownOptions: {
-      input: { page: `${root}index.html`, [firstRun]: `${root}state/first-run.ts` },
+      input: {
+        page: `${root}index.html`,
+        ...Object.fromEntries(Object.keys(early).map((name) => [name, `${root}state/${name}.ts`])),
+      },
     },
     assetsInlineLimit: 0, // a font or picture inlined as data: would be refused by the policy
   },

@@ -27,7 +27,7 @@ function shadeBraking(
   top: number,
   height: number,
 ): void {
-  context.fillStyle = theme.hairline;
+  context.fillStyle = theme.shade;
   for (const { stop, left, right } of stops) {
     context.globalAlpha = stop.hard ? 0.75 : 0.35;
     context.fillRect(left, top, right - left, height);

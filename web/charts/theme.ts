@@ -8,6 +8,8 @@ export interface ChartTheme {
   pinned: string;
   rule: string;
   hairline: string;
+  /** Of areas that stand behind lines. */
+  shade: string;
   move: string;
   hot: string;
   /** Every line is this many times as wide as on Paper. */
@@ -26,6 +28,7 @@ export function readTheme(element: Element): ChartTheme {
     pinned: read('pinned'),
     rule: read('rule'),
     hairline: read('hairline'),
+    shade: read('shade'),
     move: read('move'),
     hot: read('hot'),
     weight: Number(read('weight')) || 1,

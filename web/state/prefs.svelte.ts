@@ -1,17 +1,13 @@
 /** How a person likes the sheet: kept in the browser, none of it part of a scenario. A browser that keeps nothing keeps the page's own. */
 
-export type Theme = 'system' | 'paper' | 'night' | 'sun';
+import { applyLook, PREFS_NAME, storedPrefs, type Look } from './look.ts';
 
-export interface Prefs {
-  theme: Theme;
-  /** Large targets. */
-  gloves: boolean;
+export interface Prefs extends Look {
   /** Whether single letters are shortcuts. */
   shortcuts: boolean;
 }
 
 const OWN: Prefs = { theme: 'system', gloves: false, shortcuts: true };
-const NAME = 'emberlap preferences';
 
 const kept = $state<Prefs>({ ...OWN, ...read() });
 
@@ -20,8 +16,9 @@ export const prefs: Readonly<Prefs> = kept;
 
 export function prefer(changed: Partial<Prefs>): void {
   Object.assign(kept, changed);
+  if ('theme' in changed || 'gloves' in changed) applyLook(kept);
   try {
-    localStorage.setItem(NAME, JSON.stringify(kept));
+    localStorage.setItem(PREFS_NAME, JSON.stringify(kept));
   } catch {
     // denied or full: they hold until the page is left
   }
@@ -29,14 +26,8 @@ export function prefer(changed: Partial<Prefs>): void {
 
 /** What was kept, as far as it is what this version knows. */
 function read(): Partial<Prefs> {
-  try {
-    const stored: unknown = JSON.parse(localStorage.getItem(NAME) ?? '{}');
-    if (typeof stored !== 'object' || stored === null) return {};
-    const alike = Object.entries(stored).filter(
-      ([key, value]) => typeof value === typeof OWN[key as keyof Prefs],
-    );
-    return Object.fromEntries(alike);
-  } catch {
-    return {};
-  }
+  const alike = Object.entries(storedPrefs()).filter(
+    ([key, value]) => typeof value === typeof OWN[key as keyof Prefs],
+  );
+  return Object.fromEntries(alike);
 }
