@@ -1,52 +1,64 @@
-/** Undo and redo as a list of scenarios with the name of the step that left each. One drag is one step. */
-import type { Scenario } from '../../engine/index.ts';
+/** Undo and redo as a list of what was there before each step, with the step's name. One drag is one step. */
 
-interface Step {
+export interface Step<State> {
   name: string;
-  scenario: Scenario;
+  /** Dotted key of the one value that the step changes; null where it changes more or none. */
+  key: string | null;
+  state: State;
 }
 
-export interface History {
-  past: readonly Step[];
-  future: readonly Step[];
+export interface History<State> {
+  past: readonly Step<State>[];
+  future: readonly Step<State>[];
   /** Name of the gesture under way: further changes under it belong to the same step. */
   gesture: string | null;
 }
 
 const DEPTH = 200;
 
-export const emptyHistory: History = { past: [], future: [], gesture: null };
+export const emptyHistory: History<never> = { past: [], future: [], gesture: null };
 
-/** Notes that `scenario` is about to be left by a step of this name. */
-export function noted(history: History, scenario: Scenario, name: string): History {
+/** Notes that `state` is about to be left by a step of this name. */
+export function noted<State>(
+  history: History<State>,
+  state: State,
+  name: string,
+  key: string | null = null,
+): History<State> {
   if (history.gesture === name) return history;
-  return { past: [...history.past, { name, scenario }].slice(-DEPTH), future: [], gesture: name };
+  return { past: [...history.past, { name, key, state }].slice(-DEPTH), future: [], gesture: name };
 }
 
 /** The hand has let go: the next change is a step of its own. */
-export const settled = (history: History): History => ({ ...history, gesture: null });
+export const settled = <State>(history: History<State>): History<State> => ({ ...history, gesture: null });
 
-export function undone(history: History, now: Scenario): { history: History; scenario: Scenario } | null {
-  const step = history.past.at(-1);
-  if (!step) return null;
-  return {
-    scenario: step.scenario,
-    history: {
-      past: history.past.slice(0, -1),
-      future: [...history.future, { name: step.name, scenario: now }],
-      gesture: null,
-    },
-  };
+export interface Moved<State> {
+  history: History<State>;
+  state: State;
 }
 
-export function redone(history: History, now: Scenario): { history: History; scenario: Scenario } | null {
-  const step = history.future.at(-1);
+export const undone = <State>(history: History<State>, now: State): Moved<State> | null =>
+  moved(history, now, 'past', 'future');
+
+export const redone = <State>(history: History<State>, now: State): Moved<State> | null =>
+  moved(history, now, 'future', 'past');
+
+/** The last step of one list goes over to the other, with what is left by it. */
+function moved<State>(
+  history: History<State>,
+  now: State,
+  from: 'past' | 'future',
+  to: 'past' | 'future',
+): Moved<State> | null {
+  const step = history[from].at(-1);
   if (!step) return null;
   return {
-    scenario: step.scenario,
+    state: step.state,
     history: {
-      past: [...history.past, { name: step.name, scenario: now }],
-      future: history.future.slice(0, -1),
+      past: [],
+      future: [],
+      [from]: history[from].slice(0, -1),
+      [to]: [...history[to], { ...step, state: now }],
       gesture: null,
     },
   };

@@ -1,28 +1,24 @@
 /** The one session of the page: the scenario under the hand, the last good picture of it, and what it is held against. */
-import type {
-  Axle,
-  Changes,
-  Problem,
-  RunReply,
-  RunRequest,
-  Scenario,
-  StintResult,
-} from '../../engine/index.ts';
-import { withValue } from '../../engine/scenario/tree.ts';
+import type { Axle, Changes, Problem, RunReply, RunRequest, Scenario } from '../../engine/index.ts';
+import { valueAt, withValue } from '../../engine/scenario/tree.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import { override } from '../../engine/scenario/override.ts';
 import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
+import { stepWords } from '../display/step-words.ts';
 import { browserAlarm } from './alarm.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
-import { emptyHistory, noted, redone, settled, undone } from './history.ts';
+import { emptyHistory, noted, redone, settled, undone, type History, type Moved } from './history.ts';
+import { Pins, withPin, type Pin, type PinnedStint, type Run } from './pins.svelte.ts';
 import { onSameTrack } from './same-track.ts';
 import { equalised } from './sides.ts';
 
-/** A finished run: the picture and the scenario it is the picture of. */
-export interface Run {
+export type { Run };
+
+/** What undo brings back. */
+interface Sheet {
   scenario: Scenario;
-  result: StintResult;
+  pins: readonly Pin[];
 }
 
 export const library = () => import('../../engine/scenario/library.ts');
@@ -36,15 +32,17 @@ const NOT_STARTED = 'The simulator did not start. Reload the page.';
 export class Session {
   #scenario: Scenario;
   #shown = $state.raw<Run | null>(null);
-  #pinned = $state.raw<Run | null>(null);
+  #pins: Pins;
+  #chosen = $state.raw<Scenario | null>(null);
   #problems = $state.raw<readonly Problem[]>([]);
   #failure = $state('');
   #busy = $state(true);
-  #history = $state.raw(emptyHistory);
+  #history = $state.raw<History<Sheet>>(emptyHistory);
   #client: EngineClient;
 
   constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, scenario = defaultScenario()) {
     this.#scenario = $state.raw(scenario);
+    this.#pins = new Pins(open);
     const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
     this.#client = engineClient(open, { replied, busy: (is) => (this.#busy = is) }, alarm);
     this.#client.request(scenario);
@@ -58,8 +56,14 @@ export class Session {
   get shown(): Run | null {
     return this.#shown;
   }
-  get pinned(): Run | null {
-    return this.#pinned;
+  /** Held beside it, the oldest first. */
+  get pins(): readonly PinnedStint[] {
+    return this.#pins.runs;
+  }
+  /** The one of them that differences are told against: the one chosen, else the newest. */
+  get pinned(): PinnedStint | null {
+    const pins = this.#pins.runs;
+    return pins.find(({ scenario }) => scenario === this.#chosen) ?? pins.at(-1) ?? null;
   }
   get isBusy(): boolean {
     return this.#busy;
@@ -70,10 +74,12 @@ export class Session {
     return this.#failure ? [...lines, this.#failure] : lines;
   }
   get undoName(): string | null {
-    return this.#history.past.at(-1)?.name ?? null;
+    const step = this.#history.past.at(-1);
+    return step ? stepWords(step.name, step.key, step.state.scenario, this.#scenario) : null;
   }
   get redoName(): string | null {
-    return this.#history.future.at(-1)?.name ?? null;
+    const step = this.#history.future.at(-1);
+    return step ? stepWords(step.name, step.key, this.#scenario, step.state.scenario) : null;
   }
 
   /**
@@ -82,7 +88,9 @@ export class Session {
    */
   change(changes: Changes, name: string): readonly Problem[] {
     const parsed = override(this.#scenario, changes);
-    return parsed.ok ? this.#take(parsed, name) : parsed.problems;
+    if (!parsed.ok) return parsed.problems;
+    const moved = Object.keys(changes).filter((key) => valueAt(this.#scenario, key) !== changes[key]);
+    return this.#take(parsed, name, moved.length === 1 ? (moved[0] ?? null) : null);
   }
 
   /** Lays out the phases anew with the laps they add up to; the rest as `change`. */
@@ -127,20 +135,35 @@ export class Session {
     return refused;
   }
 
+  /** Holds the run in sight as well. */
   pin(): void {
-    this.#pinned = this.#shown;
+    if (!this.#shown) return;
+    const { scenario } = this.#shown;
+    this.#chosen = scenario;
+    if (this.#pins.held.some((pin) => pin.scenario === scenario)) return;
+    this.#pins.keep(this.#shown);
+    this.#repin(withPin(this.#pins.held, scenario), 'pinning');
   }
-  unpin(): void {
-    this.#pinned = null;
+  unpin({ scenario }: Pin): void {
+    this.#repin(
+      this.#pins.held.filter((pin) => pin.scenario !== scenario),
+      'unpinning',
+    );
+  }
+  /** Tells differences against this one. */
+  compareWith({ scenario }: Pin): void {
+    this.#chosen = scenario;
+  }
+  /** Holds the runs of these scenarios, which were checked; no step of its own. They are there when they have been run. */
+  holdPins(scenarios: readonly Scenario[]): Promise<void> {
+    return this.#pins.hold(scenarios.reduce(withPin, []));
   }
 
   undo(): void {
-    const step = undone(this.#history, this.#scenario);
-    if (step) this.#stepTo(step);
+    this.#stepTo(undone(this.#history, this.#sheet));
   }
   redo(): void {
-    const step = redone(this.#history, this.#scenario);
-    if (step) this.#stepTo(step);
+    this.#stepTo(redone(this.#history, this.#sheet));
   }
 
   close(): void {
@@ -168,18 +191,31 @@ export class Session {
     this.settle();
   }
 
-  #take(parsed: Parsed, name: string): readonly Problem[] {
+  get #sheet(): Sheet {
+    return { scenario: this.#scenario, pins: this.#pins.held };
+  }
+
+  #repin(pins: readonly Pin[], name: string): void {
+    this.settle();
+    this.#history = settled(noted(this.#history, this.#sheet, name));
+    void this.#pins.hold(pins);
+  }
+
+  #take(parsed: Parsed, name: string, key: string | null = null): readonly Problem[] {
     this.#problems = parsed.ok ? [] : parsed.problems;
     if (!parsed.ok) return parsed.problems;
-    this.#history = noted(this.#history, this.#scenario, name);
+    this.#history = noted(this.#history, this.#sheet, name, key);
     this.#go(parsed.scenario);
     return [];
   }
 
-  #stepTo(step: { history: typeof emptyHistory; scenario: Scenario }): void {
+  #stepTo(step: Moved<Sheet> | null): void {
+    if (!step) return;
+    const { scenario, pins } = step.state;
     this.#history = step.history;
     this.#problems = [];
-    this.#go(step.scenario);
+    void this.#pins.hold(pins);
+    if (scenario !== this.#scenario) this.#go(scenario);
   }
 
   #go(scenario: Scenario): void {

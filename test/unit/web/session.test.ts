@@ -146,11 +146,106 @@ describe('the session', () => {
     expect(session.scenario.brakes.rear.duct?.panels_pct).toEqual([0, 40, 60, 75, 85]);
   });
 
-  it('holds a pinned run while the scenario goes on', async () => {
-    session.pin();
-    session.change({ 'blanking_pct.front': 31 }, 'front blanking');
+  it('names a step by what it changed, from what to what, and back', () => {
+    const plain = (name: string | null): string | undefined => name?.replaceAll('\u00a0', ' ');
+    for (const share of [60, 40]) session.change({ 'blanking_pct.front': share }, 'front blanking');
+    session.settle();
+    expect(plain(session.undoName)).toBe('front blanking 70 to 40 %');
+    session.undo();
+    expect(plain(session.redoName)).toBe('front blanking 70 to 40 %');
+    session.change({ 'traffic.gap_m': 8, 'traffic.gap_s': null }, 'gap');
+    expect(plain(session.undoName)).toBe('gap clear air to 8 m');
+    session.change({ 'conditions.wet': true }, 'track');
+    expect(session.undoName).toBe('track dry to wet');
+    session.change({ 'blanking_pct.front_left': 60, 'blanking_pct.front_right': 40 }, 'front sides');
+    expect(session.undoName).toBe('front sides');
+  });
+});
+
+describe('pinned runs', () => {
+  let session: Session;
+  let opened: number;
+
+  beforeEach(async () => {
+    opened = 0;
+    session = new Session(
+      () => {
+        opened += 1;
+        return {
+          run: ({ id }) => Promise.resolve({ id, kind: 'result', result: { ...result }, elapsed_ms: 1 }),
+          close: () => undefined,
+        };
+      },
+      () => () => undefined,
+    );
     await tick();
+  });
+
+  const blank = async (share: number): Promise<void> => {
+    session.change({ 'blanking_pct.front': share }, 'front blanking');
+    session.settle();
+    await tick();
+  };
+  const pinned = (): number[] => session.pins.map(({ scenario }) => scenario.blanking_pct.front);
+
+  it('stay while the scenario goes on', async () => {
+    session.pin();
+    await blank(31);
     expect(session.pinned?.scenario.blanking_pct.front).toBe(70);
     expect(session.shown?.scenario.blanking_pct.front).toBe(31);
+  });
+
+  it('are three at most, and a fourth takes the place and the dash of the oldest', async () => {
+    for (const share of [60, 50, 40, 30]) {
+      await blank(share);
+      session.pin();
+    }
+    expect(pinned()).toEqual([50, 40, 30]);
+    expect(session.pins.map(({ dash }) => dash)).toEqual([1, 2, 0]);
+    expect(session.undoName).toBe('pinning');
+    session.undo();
+    expect(pinned()).toEqual([60, 50, 40]);
+  });
+
+  it('go one by one, come back by undo, and the scenario stays', async () => {
+    session.pin();
+    await blank(50);
+    session.pin();
+    session.unpin(session.pins[0]!);
+    expect(pinned()).toEqual([50]);
+    expect(session.undoName).toBe('unpinning');
+    session.undo();
+    expect(pinned()).toEqual([70, 50]);
+    expect(session.scenario.blanking_pct.front).toBe(50);
+    expect(opened).toBe(1);
+  });
+
+  it('are told against by the one chosen, else by the newest', async () => {
+    session.pin();
+    await blank(50);
+    session.pin();
+    expect(session.pinned?.scenario.blanking_pct.front).toBe(50);
+    session.compareWith(session.pins[0]!);
+    expect(session.pinned?.scenario.blanking_pct.front).toBe(70);
+    session.unpin(session.pins[0]!);
+    expect(session.pinned?.scenario.blanking_pct.front).toBe(50);
+  });
+
+  it('are one run once, however often it is pinned', () => {
+    session.pin();
+    session.pin();
+    expect(pinned()).toEqual([70]);
+    session.undo();
+    expect(pinned()).toEqual([]);
+  });
+
+  it('can be set from scenarios, which are run beside the page', async () => {
+    const base = session.scenario;
+    const other = { ...base, blanking_pct: { ...base.blanking_pct, front: 20 } };
+    await session.holdPins([base, other]);
+    expect(pinned()).toEqual([70, 20]);
+    expect(opened).toBe(2);
+    expect(session.undoName).toBeNull();
+    expect(session.shown?.scenario).toBe(base);
   });
 });
