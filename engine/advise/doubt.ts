@@ -1,5 +1,5 @@
 /** How sure the answer is: what the draws of all unknowns give, and which unknown matters most. */
-import type { Axle, CornerResult } from '../stint/result.ts';
+import type { Axle, CornerResult, Verdict } from '../stint/result.ts';
 import type { Quantiles } from './quantiles.ts';
 import type { Unknown } from './unknowns.ts';
 
@@ -19,6 +19,14 @@ export interface LapSpread {
   coldestStop_K: Quantiles | null;
 }
 
+/** One draw as it would be driven: a stint that may come. */
+export interface DrawnStint {
+  status: Verdict['status'];
+  /** Lap by lap; of the coldest start of a hard stop null where the lap has none [K] */
+  facePeak_K: number[];
+  coldestStop_K: (number | null)[];
+}
+
 /** What became of one corner in all draws. */
 export interface CornerSpread {
   axle: Axle;
@@ -29,6 +37,8 @@ export interface CornerSpread {
   /** Highest face peak and coldest start of a hard stop over the counted laps, one a draw. */
   hottest_K: number[];
   coldest_K: (number | null)[];
+  /** The draws themselves, in the same order. */
+  stints: DrawnStint[];
 }
 
 export interface Spread extends Sample {

@@ -1,17 +1,27 @@
-/** What a set of draws says of one number, in five figures. */
+/** What a set of draws says of one number, in seven figures. */
 
 export interface Quantiles {
   p5: number;
+  p10: number;
   p25: number;
   p50: number;
   p75: number;
+  p90: number;
   p95: number;
 }
 
 export function quantilesOf(values: readonly number[]): Quantiles {
   const sorted = [...values].sort((a, b) => a - b);
   const at = (share: number): number => quantile(sorted, share);
-  return { p5: at(0.05), p25: at(0.25), p50: at(0.5), p75: at(0.75), p95: at(0.95) };
+  return {
+    p5: at(0.05),
+    p10: at(0.1),
+    p25: at(0.25),
+    p50: at(0.5),
+    p75: at(0.75),
+    p90: at(0.9),
+    p95: at(0.95),
+  };
 }
 
 /**

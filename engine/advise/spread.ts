@@ -2,7 +2,7 @@
 import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import type { Verdict } from '../stint/result.ts';
-import type { CornerSpread, LapSpread, Sample, Spread } from './doubt.ts';
+import type { CornerSpread, DrawnStint, LapSpread, Sample, Spread } from './doubt.ts';
 import { latinHypercube, quantileTriangular } from './latin-hypercube.ts';
 import { cornerAt } from './corner-at.ts';
 import { quantilesOf } from './quantiles.ts';
@@ -41,8 +41,15 @@ function cornerSpread({ axle, side, laps }: Outcome, drawn: Outcome[]): CornerSp
     laps: laps.map((lap, i) => lapSpread(lap.lap, drawn, i)),
     hottest_K: drawn.map(({ verdict }) => verdict.facePeak_K),
     coldest_K: drawn.map(({ verdict }) => verdict.coldestStop_K),
+    stints: drawn.map(stintOf),
   };
 }
+
+const stintOf = ({ verdict, laps }: Outcome): DrawnStint => ({
+  status: verdict.status,
+  facePeak_K: laps.map(({ faceMax_K }) => faceMax_K),
+  coldestStop_K: laps.map(({ coldestStop_K }) => coldestStop_K),
+});
 
 const countOf = ({ status }: Verdict): keyof CornerSpread['count'] =>
   status === 'not judged' ? 'notJudged' : status;

@@ -69,10 +69,12 @@ function cornerRecord({ axle, side, count, laps, hottest_K, coldest_K }: CornerS
   };
 }
 
-const inCelsius = ({ p5, p25, p50, p75, p95 }: Quantiles): Quantiles => ({
+const inCelsius = ({ p5, p10, p25, p50, p75, p90, p95 }: Quantiles): Quantiles => ({
   p5: celsius(p5),
+  p10: celsius(p10),
   p25: celsius(p25),
   p50: celsius(p50),
   p75: celsius(p75),
+  p90: celsius(p90),
   p95: celsius(p95),
 });

@@ -45,8 +45,8 @@ describe('the spread', () => {
   it('orders its quantiles on every lap, and none is a point', () => {
     for (const { facePeak_K, coldestStop_K } of found.corners.flatMap(({ laps }) => laps)) {
       for (const of of [facePeak_K, coldestStop_K!]) {
-        const five = [of.p5, of.p25, of.p50, of.p75, of.p95];
-        expect(five).toEqual([...five].sort((a, b) => a - b));
+        const all = [of.p5, of.p10, of.p25, of.p50, of.p75, of.p90, of.p95];
+        expect(all).toEqual([...all].sort((a, b) => a - b));
         expect(of.p95).toBeGreaterThan(of.p5);
       }
     }
@@ -72,6 +72,13 @@ describe('the spread', () => {
     expect(front(found).count).toEqual({ in: many('in'), hot, cold, both, notJudged: 0 });
     const peaks = fronts.map(({ laps }) => laps[2]!.faceMax_K);
     expect(front(found).laps[2]!.facePeak_K).toEqual(quantilesOf(peaks));
+    expect(front(found).stints).toEqual(
+      fronts.map(({ verdict, laps }) => ({
+        status: verdict.status,
+        facePeak_K: laps.map(({ faceMax_K }) => faceMax_K),
+        coldestStop_K: laps.map(({ coldestStop_K }) => coldestStop_K),
+      })),
+    );
   });
 
   it('counts draws on both sides of a limit that lies in the middle of them', () => {
@@ -95,7 +102,7 @@ describe('the spread', () => {
     expect(hottest_K).toEqual([verdict.facePeak_K, verdict.facePeak_K, verdict.facePeak_K]);
     expect(count[verdict.status as 'hot']).toBe(3);
     const peak = laps[1]!.faceMax_K;
-    expect(spreadLaps[1]!.facePeak_K).toEqual({ p5: peak, p25: peak, p50: peak, p75: peak, p95: peak });
+    expect(spreadLaps[1]!.facePeak_K).toEqual(quantilesOf([peak]));
   });
 
   it('of ranges without width is the run itself', () => {
@@ -184,7 +191,15 @@ const sideRecovery = (recovery: number): object => ({ sides: { front_left: { duc
 
 describe('quantiles', () => {
   it('lie between their neighbours', () => {
-    expect(quantilesOf([30, 10, 20, 50, 40])).toEqual({ p5: 12, p25: 20, p50: 30, p75: 40, p95: 48 });
+    expect(quantilesOf([30, 10, 20, 50, 40])).toEqual({
+      p5: 12,
+      p10: 14,
+      p25: 20,
+      p50: 30,
+      p75: 40,
+      p90: 46,
+      p95: 48,
+    });
   });
 
   it('of nothing are no number', () => {
@@ -193,6 +208,6 @@ describe('quantiles', () => {
   });
 
   it('of one value are that value', () => {
-    expect(quantilesOf([7])).toEqual({ p5: 7, p25: 7, p50: 7, p75: 7, p95: 7 });
+    expect(quantilesOf([7])).toEqual({ p5: 7, p10: 7, p25: 7, p50: 7, p75: 7, p90: 7, p95: 7 });
   });
 });
