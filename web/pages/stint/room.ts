@@ -3,6 +3,8 @@ export interface Room {
   isWide: boolean;
   /** Whether the blanking is at the thumb, in a tray. */
   hasTray: boolean;
+  /** Whether play and step have a row of their own under the scrubber, rather than its margins. */
+  hasPlaybackRow: boolean;
   plot: number;
   map: number;
   mouth: number;
@@ -22,14 +24,18 @@ const TALL_PX = 150;
 
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
 
-export function roomIn(width: number, height: number): Room {
+/** Targets for gloves leave no room to stand without scrolling, in no window. */
+export function roomIn(width: number, height: number, hasGloves = false): Room {
+  const isWide = width >= WIDE_PX;
   const hasTray = width < TRAY_PX;
-  if (width < WIDE_PX) return { isWide: false, hasTray, plot: 240, map: 190, mouth: 190, isStacked: false };
+  if (!isWide || hasGloves)
+    return { isWide, hasTray, hasPlaybackRow: true, plot: 240, map: 190, mouth: 190, isStacked: false };
   const mouth = height - BESIDE.mouth;
   const isStacked = mouth - STRIPS_PX < TALL_PX;
   return {
-    isWide: true,
+    isWide,
     hasTray,
+    hasPlaybackRow: false,
     plot: between(170, height - BESIDE.plot, 340),
     map: between(112, height - BESIDE.map, 240),
     mouth: between(96, isStacked ? mouth : mouth - STRIPS_PX, 200),
