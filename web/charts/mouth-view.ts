@@ -1,3 +1,5 @@
+import { digitsOf, numberIn } from '../display/format.ts';
+
 /** Width on screen of a duct mouth, for everything that shares its scale: drawing, range, dimensions [px] */
 export const mouthWidth_px = (width_mm: number, scale_px_per_mm: number): number =>
   Math.round(width_mm * scale_px_per_mm);
@@ -9,9 +11,10 @@ export const edgeOf = (blanking_pct: number, width_px: number): number => (blank
 export const blankingAt = (x: number, width_px: number): number =>
   Math.min(100, Math.max(0, Math.round((x / width_px) * 100)));
 
-/** "77 mm blanked" and "33" under the mouth; a part too short for its figure goes without. */
+/** "77" and "33", under the mouth; a part too short for its figure goes without. */
 export function dimensions(width_mm: number, blanking_pct: number): [blanked: string, open: string] {
   const blanked = (width_mm * blanking_pct) / 100;
   const half = (value: number): number => Math.round(2 * value) / 2;
-  return [String(half(blanked)), String(half(width_mm - half(blanked)))];
+  const printed = (value: number): string => numberIn(value, 'mm', digitsOf(value, 1));
+  return [printed(half(blanked)), printed(half(width_mm - half(blanked)))];
 }

@@ -1,5 +1,6 @@
 import type { StintResult } from '../../engine/index.ts';
 import { kelvins, level, levelNumber } from '../display/format.ts';
+import { unitName } from '../display/units.ts';
 import type { Point } from './columns.ts';
 import { isNarrow } from './lap-scale.ts';
 import { lettering, LINE_PX, placesIn } from './lettering.ts';
@@ -98,7 +99,13 @@ export function traceEnds(view: TraceView, width: number, pinnedLabel: string | 
     return { text: short, x: x.right + 6, y: (places[i] ?? 0) + 5, anchor: 'start', tone };
   });
   words.push({ text: 'speed', x: x.right + 6, y: speedFrame.top + 28, anchor: 'start', tone: 'bold' });
-  words.push({ text: 'km/h', x: x.right + 6, y: speedFrame.top + 45, anchor: 'start', tone: 'ink' });
+  words.push({
+    text: unitName('km/h'),
+    x: x.right + 6,
+    y: speedFrame.top + 45,
+    anchor: 'start',
+    tone: 'ink',
+  });
   return words;
 }
 

@@ -1,15 +1,23 @@
-/** What a person typed into a number field. Comma or point, with or without the unit. Pure. */
+/** What a person typed into a number field. Comma or point, with or without a unit of its kind. */
+import { typedIn } from '../display/units.ts';
 
-/** The number typed, or null if it is none. */
+/** The number typed, in the unit shown, or null if it is none: "80 F" is 26.67 where °C are shown. */
 export function typedNumber(text: string, unit = ''): number | null {
-  const bare = text
-    .replaceAll('\u2212', '-')
-    .replaceAll(/\s/g, '')
-    .replace(new RegExp(`${unit.replaceAll(/[^\w°%]/g, '.')}$`, 'i'), '');
+  const bare = text.replaceAll('\u2212', '-').replaceAll(/\s/g, '');
+  const [, number = '', word = ''] = /^([+-]?[\d.,]+)(.*)$/.exec(bare) ?? [];
   // 1,200 is one thing here and a thousand times as much there
-  if (/^[+-]?\d{1,3}(,\d{3})+$/.test(bare)) return null;
-  const plain = bare.replace(',', '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+  if (/^[+-]?\d{1,3}(,\d{3})+$/.test(number)) return null;
+  const plain = number.replace(',', '.');
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? typedIn(Number(plain), word, unit) : null;
+}
+
+/** "0 to 100"; ends that are round in another unit only are rounded inwards, so that what is said is allowed. */
+export function rangeText(min: number, max: number): string {
+  const said = (end: number, inwards: (value: number) => number): number => {
+    const parts = Math.abs(end) < 100 ? 100 : 1;
+    return Number(end.toFixed(2)) === end ? end : inwards(end * parts) / parts;
+  };
+  return `${said(min, Math.ceil)} to ${said(max, Math.floor)}`;
 }
 
 /** One line that names what is allowed, what was typed, and that nothing is lost. */

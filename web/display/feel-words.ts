@@ -18,7 +18,7 @@ export function feelRows(corner: CornerResult): FeelRow[] {
 
 /** "At most 206 K, turn 11 on lap 2; above 200 K in 18 of all 161 brakings, hard or not." */
 function differenceWords({ largestDifference_K, place, lap, stopsAbove200, stops }: Damage): string {
-  const harsh = `above 200${NBSP}K in ${stopsAbove200 === 0 ? 'none' : stopsAbove200} of all ${stops} brakings, hard or not`;
+  const harsh = `above ${kelvins(200)} in ${stopsAbove200 === 0 ? 'none' : stopsAbove200} of all ${stops} brakings, hard or not`;
   return `At most ${kelvins(largestDifference_K)}, ${at(place, lap)}; ${harsh}.`;
 }
 

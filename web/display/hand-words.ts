@@ -1,6 +1,6 @@
-/** A calculation by hand as a person writes it: each number with its symbol and its unit. */
+/** A calculation by hand as a person writes it: each number with its symbol and its unit, which its equation needs. */
 import type { ByHand, HandKind, HandValue } from '../../engine/index.ts';
-import { decimal, digitsOf, grouped, NBSP } from './format.ts';
+import { decimal, digitsOf, grouped, limit, NBSP } from './format.ts';
 import { celsius, kmh } from './units.ts';
 
 /** Unit, how many of it the SI number is, and the decimals it has where it has enough digits. */
@@ -72,6 +72,5 @@ export function handValue(value: HandValue): string {
 
 /** "Front face 667 °C, turn 7, lap 10, of Club evening" */
 export function followedWords(name: string, { peakFace_K, place, lap }: ByHand, stint: string): string {
-  const peak: HandValue = { symbol: '', kind: 'temperature', value: peakFace_K };
-  return `${name} face ${handNumber(peak)}, ${place}, lap${NBSP}${lap}, of ${stint}`;
+  return `${name} face ${limit(peakFace_K)}, ${place}, lap${NBSP}${lap}, of ${stint}`;
 }

@@ -2,7 +2,7 @@
 import type { CornerResult, Lap, LapKind, LapSummary, Scenario, StintResult } from '../../engine/index.ts';
 import { excessWords } from './allowed-words.ts';
 import { cornerName } from './corner.ts';
-import { capital, countWord, decimal, kelvins, level, limit, NBSP } from './format.ts';
+import { capital, countWord, decimal, kelvins, level, limit, NBSP, numberIn, withUnit } from './format.ts';
 import { celsius, kmh } from './units.ts';
 
 export function stintTitle(corner: CornerResult): string {
@@ -71,7 +71,7 @@ const AFTER_STOP_S = 1;
 
 /** "0:48.5 after the line, 212 km/h" */
 export function momentWords({ clock }: StintResult, lap: Lap, sample: number, sinceLine: string): string {
-  const speed = `${decimal(kmh(clock.speed_mps[sample] ?? 0))}${NBSP}km/h`;
+  const speed = withUnit(kmh(clock.speed_mps[sample] ?? 0), 'km/h');
   return `${sinceLine} after the line, ${(clock.time_s[sample] ?? 0) < lap.end_s ? speed : 'standing'}`;
 }
 
@@ -79,20 +79,20 @@ export function momentWords({ clock }: StintResult, lap: Lap, sample: number, si
 export function conditionsLine({ conditions, traffic }: Scenario, laps: readonly Lap[]): string {
   const gap =
     typeof traffic.gap_m === 'number'
-      ? `${decimal(traffic.gap_m)}${NBSP}m behind`
+      ? `${withUnit(traffic.gap_m, 'm')} behind`
       : typeof traffic.gap_s === 'number'
         ? `${decimal(traffic.gap_s, 1)}${NBSP}s behind`
         : 'clear air';
   const turned = laps.find((lap) => lap.wet !== conditions.wet);
   const cooled = laps.find((lap) => Math.abs(celsius(lap.ambient_K) - conditions.ambient_C) > 0.01);
   const track = `${conditions.wet ? 'wet' : 'dry'}${turned ? `, ${turned.wet ? 'wet' : 'dry'} from lap${NBSP}${turned.lap}` : ''}`;
-  const later = cooled ? `, ${decimal(celsius(cooled.ambient_K))}${NBSP}°C from lap${NBSP}${cooled.lap}` : '';
-  return `${track}, ${decimal(conditions.ambient_C)}${NBSP}°C${later}, ${decimal(conditions.altitude_m)}${NBSP}m, ${gap}`;
+  const later = cooled ? `, ${withUnit(celsius(cooled.ambient_K), '°C')} from lap${NBSP}${cooled.lap}` : '';
+  return `${track}, ${withUnit(conditions.ambient_C, '°C')}${later}, ${withUnit(conditions.altitude_m, 'm')}, ${gap}`;
 }
 
 /** "110 × 100 mm" */
 export const mouthSize = (width_mm: number, height_mm: number): string =>
-  `${decimal(width_mm)} × ${decimal(height_mm, height_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
+  `${numberIn(width_mm, 'mm')} × ${withUnit(height_mm, 'mm', height_mm % 1 === 0 ? 0 : 1)}`;
 
 /** What a blanking means, for a screen reader. */
 export function blankingValueText(

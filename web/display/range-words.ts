@@ -1,12 +1,15 @@
 /** A law's range, and what a run used of it, in words. */
 import type { RangeUse } from '../../engine/index.ts';
 import { digitsOf, grouped, NBSP } from './format.ts';
-import { celsius } from './units.ts';
+import { celsius, inUnit, unitFor, unitName } from './units.ts';
 
 type Ends = Pick<RangeUse, 'unit' | 'quantity'>;
 
-/** Levels of temperature are read in °C, differences stay in kelvin. */
+/** Levels of temperature are no differences, though both are in kelvin. */
 const isLevel = ({ unit, quantity }: Ends): boolean => unit === 'K' && quantity === 'temperature';
+
+/** The unit that a scenario would give it in. */
+const ownUnit = (of: Ends): string => (isLevel(of) ? '°C' : of.unit);
 
 /** Digits at most, where a range is left by very little. */
 const MOST_DIGITS = 7;
@@ -22,7 +25,7 @@ function digitsFor(range: RangeUse): number {
 }
 
 function number(value: number, of: Ends, digits: number): string {
-  const read = isLevel(of) ? celsius(value) : value;
+  const read = inUnit(isLevel(of) ? celsius(value) : value, unitFor(ownUnit(of)));
   const rounded = Number(read.toPrecision(digits));
   return Math.abs(rounded) < 100
     ? String(rounded).replace('-', '\u2212')
@@ -30,7 +33,7 @@ function number(value: number, of: Ends, digits: number): string {
 }
 
 function between(low: number, high: number, range: RangeUse): string {
-  const unit = isLevel(range) ? `${NBSP}°C` : range.unit && `${NBSP}${range.unit}`;
+  const unit = range.unit && `${NBSP}${unitName(ownUnit(range))}`;
   const digits = digitsFor(range);
   const [from, to] = [number(low, range, digits), number(high, range, digits)];
   return from === to ? `${from}${unit}` : `${from} to ${to}${unit}`;

@@ -2,7 +2,7 @@
 import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare, SpanBound } from '../../engine/index.ts';
 import { panelLetter } from '../../engine/scenario/tape.ts';
 import { ALLOWED, excessWords } from './allowed-words.ts';
-import { decimal, kelvins, NBSP, percent } from './format.ts';
+import { decimal, kelvins, NBSP, percent, withUnit } from './format.ts';
 
 export const spanOf = (
   spans: readonly SafeSpan[],
@@ -150,9 +150,9 @@ function remedyWords({ key, from, to }: Remedy): string {
   const last = key.split('.').at(-1) ?? '';
   if (last.startsWith('grip_share_braking')) return `braking ${percent(100 * (1 - to / from))} softer`;
   if (last === 'brake_balance_front') return `brake balance at ${decimal(100 * to, 1)}${NBSP}% front`;
-  if (last === 'cheek_mm') return `cheeks ${decimal(to - from, 1)}${NBSP}mm thicker`;
+  if (last === 'cheek_mm') return `cheeks ${withUnit(to - from, 'mm', 1)} thicker`;
   if (last === 'hoses') return 'one hose more';
-  if (last === 'leak_cm2') return `the leak sealed to ${decimal(to)}${NBSP}cm²`;
+  if (last === 'leak_cm2') return `the leak sealed to ${withUnit(to, 'cm²')}`;
   return `${key} at ${to}`;
 }
 

@@ -1,7 +1,7 @@
 /** A blanking in the words of who makes it: strips of tape and panels. */
 import type { Duct } from '../../engine/index.ts';
 import { nearestPanel, nearestStrips, type PanelFit, type StripFit } from '../../engine/scenario/tape.ts';
-import { decimal, NBSP, percent } from './format.ts';
+import { NBSP, percent, withUnit } from './format.ts';
 
 type Mouth = Pick<Duct, 'mouth_width_mm' | 'strip_mm' | 'panels_pct'>;
 
@@ -38,5 +38,4 @@ function counted({ strips, isTrimmed }: StripFit, strip_mm: number): string {
 }
 
 /** "38 mm" */
-export const stripWidth = (strip_mm: number): string =>
-  `${decimal(strip_mm, strip_mm % 1 === 0 ? 0 : 1)}${NBSP}mm`;
+export const stripWidth = (strip_mm: number): string => withUnit(strip_mm, 'mm', strip_mm % 1 === 0 ? 0 : 1);

@@ -1,30 +1,38 @@
 /** Round marks on axes: round to the reader, placed in the engine's unit. */
-import { celsius, kelvin, kmh, mpsFromKmh } from './units.ts';
+import { celsius, fromUnit, inUnit, kelvin, kmh, mpsFromKmh, unitFor } from './units.ts';
 
 export interface Tick {
   at: number;
   text: string;
 }
 
-/** Marks every 100 °C (or another step) from low to high [K]. */
-export function temperatureTicks(low_K: number, high_K: number, step_C = 100): Tick[] {
-  return marks(celsius(low_K), celsius(high_K), step_C).map((mark) => ({
-    at: kelvin(mark),
+/** Marks every 100 °C or 200 °F from low to high [K]. */
+export function temperatureTicks(low_K: number, high_K: number): Tick[] {
+  const unit = unitFor('°C');
+  const [low, high] = [inUnit(celsius(low_K), unit), inUnit(celsius(high_K), unit)];
+  return marks(low, high, unit.name === '°C' ? 100 : 200).map((mark) => ({
+    at: kelvin(fromUnit(mark, unit)),
     text: String(mark),
   }));
 }
 
-/** Marks every 100 km/h up to a speed [m/s]. */
-export function speedTicks(high_mps: number, step_kmh = 100): Tick[] {
-  const round = marks(step_kmh, kmh(high_mps), step_kmh);
-  return round.map((mark) => ({ at: mpsFromKmh(mark), text: String(mark) }));
+/** Marks every 100 km/h or 50 mph up to a speed [m/s]. */
+export function speedTicks(high_mps: number): Tick[] {
+  const unit = unitFor('km/h');
+  const step = unit.name === 'km/h' ? 100 : 50;
+  return marks(step, inUnit(kmh(high_mps), unit), step).map((mark) => ({
+    at: mpsFromKmh(fromUnit(mark, unit)),
+    text: String(mark),
+  }));
 }
 
-/** Marks every kilometre up to a length [m]. */
+/** Marks every kilometre or mile up to a length [m]; of a long lap every other. */
 export function distanceTicks(length_m: number): Tick[] {
-  return marks(0, length_m / 1000, length_m > 12_000 ? 2 : 1).map((km) => ({
-    at: km * 1000,
-    text: String(km),
+  const unit = unitFor('km');
+  const most = inUnit(length_m / 1000, unit);
+  return marks(0, most, most > 12 ? 2 : 1).map((mark) => ({
+    at: fromUnit(mark, unit) * 1000,
+    text: String(mark),
   }));
 }
 

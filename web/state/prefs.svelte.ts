@@ -1,15 +1,17 @@
 /** How a person likes the sheet: kept in the browser, none of it part of a scenario. A browser that keeps nothing keeps the page's own. */
 
+import { followChoice, METRIC, type UnitChoice } from '../display/units.ts';
 import { applyLook, PREFS_NAME, storedPrefs, type Look } from './look.ts';
 
-export interface Prefs extends Look {
+export interface Prefs extends Look, UnitChoice {
   /** Whether single letters are shortcuts. */
   shortcuts: boolean;
 }
 
-const OWN: Prefs = { theme: 'system', gloves: false, shortcuts: true };
+const OWN: Prefs = { theme: 'system', gloves: false, shortcuts: true, ...METRIC };
 
 const kept = $state<Prefs>({ ...OWN, ...read() });
+followChoice(kept);
 
 /** The preferences as they are; change them by `prefer`. */
 export const prefs: Readonly<Prefs> = kept;

@@ -8,7 +8,8 @@ import type {
   TraceRole,
   UnderstoodTrace,
 } from '../../../../engine/index.ts';
-import { clockTime, digitsOf, grouped, NBSP } from '../../../display/format.ts';
+import { clockTime, digitsOf, grouped, NBSP, withUnit } from '../../../display/format.ts';
+import { unitName } from '../../../display/units.ts';
 
 export const delimiters: readonly { value: Delimiter; text: string }[] = [
   { value: ',', text: 'comma' },
@@ -64,17 +65,20 @@ export function extentOf({ low, high, unit }: TraceColumn): string {
   return unit ? `${range}${NBSP}${unit}` : range;
 }
 
-/** "1:36.4, 5123 m" */
+/** "5 123 m" or "3.183 mi": a lap is never counted in feet. */
+export const lapLength = (length_m: number): string =>
+  unitName('m') === 'm' ? `${grouped(length_m)}${NBSP}m` : withUnit(length_m / 1000, 'km', 3);
+
+/** "1:36.4, 5 123 m" */
 export const lapSize = (lap: TraceLap): string =>
-  `${clockTime(lap.duration_s, 1)}, ${grouped(lap.length_m)}${NBSP}m`;
+  `${clockTime(lap.duration_s, 1)}, ${lapLength(lap.length_m)}`;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** "990 rows over 1:36.4 min and 5 123 m, one every 0.1 s" */
 export function fileSize({ rows, laps, duration_s, meanInterval_s }: UnderstoodTrace): string {
   const length_m = sum(laps.map((lap) => lap.length_m));
-  const over =
-    laps.length > 0 ? ` over ${clockTime(duration_s, 1)} min and ${grouped(length_m)}${NBSP}m` : '';
+  const over = laps.length > 0 ? ` over ${clockTime(duration_s, 1)} min and ${lapLength(length_m)}` : '';
   const every = meanInterval_s > 0 ? `, one every ${figures(meanInterval_s)}${NBSP}s` : '';
   return `${grouped(rows)} rows${over}${every}`;
 }
