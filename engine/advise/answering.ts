@@ -55,7 +55,7 @@ export function answering(
       if ((axle && at.axle !== axle) || (side && at.side !== side)) continue;
       const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
       if (model.samples > columns.face_K.length) columns = newColumns(2 * model.samples);
-      yield outcomeOf(judgedCorner(model, looked, clock, columns));
+      yield outcomeOf(judgedCorner({ model, corner: looked, clock }, columns));
     }
   };
 }

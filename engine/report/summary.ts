@@ -21,6 +21,7 @@ export interface LapRecord {
   aboveBulk_s: number;
   largestDifference_K: number;
   in: boolean | null;
+  ledger_J: Ledger;
 }
 
 export interface CornerRecord extends FeelRecord {
@@ -39,6 +40,8 @@ export interface CornerRecord extends FeelRecord {
   soak: SoakRecord | null;
   stopSoaks: SoakRecord[];
   ledger_J: Ledger;
+  /** Of all standing together; with the laps' it makes the stint's. */
+  standLedger_J: Ledger;
   air: {
     speed_kmh: number;
     ductFlow_gps: number;
@@ -104,7 +107,7 @@ function hotterOf({ corners }: StintResult, axle: 'front' | 'rear'): CornerResul
 function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRecord {
   return {
     side: corner.side,
-    laps: corner.laps.map(lapRecord),
+    laps: corner.laps.map((lap, i) => lapRecord(lap, corner.lapLedgers_J[i]!)),
     facePeak_C: celsius(corner.facePeak_K),
     bulkPeak_C: celsius(corner.bulkPeak_K),
     vanePeak_C: celsius(corner.vanePeak_K),
@@ -117,6 +120,7 @@ function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRe
     soak: corner.soak && soakRecord(corner.soak),
     stopSoaks: corner.stopSoaks.map(soakRecord),
     ledger_J: corner.ledger_J,
+    standLedger_J: corner.standLedger_J,
     air: corner.air.map(airRecord),
     ductCost: corner.ductCost && costRecord(corner.ductCost),
     safeSpan_pct: own?.span_pct ?? null,
@@ -128,7 +132,7 @@ function spanRecord({ axle: _axle, side: _side, span_pct: _span, ...span }: Safe
   return span;
 }
 
-function lapRecord(lap: LapSummary): LapRecord {
+function lapRecord(lap: LapSummary, ledger_J: Ledger): LapRecord {
   const { kind, hardStops, belowBite, belowBite_s, aboveFacePeak_s, aboveBulk_s, largestDifference_K } = lap;
   return {
     lap: lap.lap,
@@ -145,6 +149,7 @@ function lapRecord(lap: LapSummary): LapRecord {
     aboveBulk_s,
     largestDifference_K,
     in: lap.in,
+    ledger_J,
   };
 }
 

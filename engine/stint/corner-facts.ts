@@ -2,10 +2,10 @@
 import type { PressureDrops } from '../duct/pressure-drops.ts';
 import type { ValidRange } from '../valid-range.ts';
 
-/** Where the heat of one corner went over the stint (disc, bell, pads, plate, caliper, fluid) [J]; losses are positive. */
+/** Where the heat of one corner went over a stretch of the stint (disc, bell, pads, plate, caliper, fluid) [J]; losses are positive. */
 export interface Ledger {
   brakeHeat: number;
-  /** Recomputed from the temperatures at start and end. */
+  /** What it holds more at the end than at the start, from its temperatures then. */
   stored: number;
   vaneAir: number;
   faceAir: number;
@@ -13,6 +13,15 @@ export interface Ledger {
   radiation: number;
   conducted: number;
   residual: number;
+}
+
+/** The laps' and the stands' add up to the stint's. */
+export interface Ledgers {
+  ledger_J: Ledger;
+  /** One a lap, in order. */
+  lapLedgers_J: Ledger[];
+  /** Of all standing together. */
+  standLedger_J: Ledger;
 }
 
 /** What wears a disc beyond its temperatures, as `damage.ts` defines it. */

@@ -3,7 +3,7 @@
 import type { CornerColumns } from '../disc/columns.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type {
-  Ledger,
+  Ledgers,
   Damage,
   PedalRange,
   FluidCall,
@@ -166,7 +166,7 @@ export interface Verdict {
   swing_K: number | null;
 }
 
-export interface CornerResult {
+export interface CornerResult extends Ledgers {
   axle: Axle;
   /** "both" when left and right are equal and were computed once. */
   side: 'both' | 'left' | 'right';
@@ -198,7 +198,6 @@ export interface CornerResult {
   pedal: PedalRange | null;
   /** Highest of the wheelhouse's air, driving or standing. */
   wheelhousePeak_K: number;
-  ledger_J: Ledger;
   /** Empty when only the summary was wanted. */
   ranges: RangeUse[];
   air: AirRow[];

@@ -4,6 +4,8 @@ import { newColumns } from '../../engine/disc/columns.ts';
 import { parseScenario } from '../../engine/scenario/parse.ts';
 import type { Scenario } from '../../engine/scenario/schema.ts';
 import { compile } from '../../engine/stint/compile.ts';
+import type { Stepper } from '../../engine/disc/stepper.ts';
+import { entryOf, ledgersOf, type Entry } from '../../engine/stint/books.ts';
 import { judgedCorner } from '../../engine/stint/driven.ts';
 import { clockOf, run } from '../../engine/stint/run.ts';
 import { expectLaw, LAW_TIMEOUT } from '../support/law-runs.ts';
@@ -34,8 +36,11 @@ function expectAsDrivenAnew(scenario: Scenario): void {
   const clock = clockOf(model);
   model.corners.forEach((corner, i) => {
     const columns = newColumns(model.samples);
-    const { laps, stops, verdict, ledger_J } = judgedCorner(model, corner, clock, columns);
-    expect({ ...corners[i] }).toMatchObject({ laps, stops, verdict, ledger_J });
+    const entries: Entry[] = [];
+    const note = (stepper: Stepper): void => void entries.push(entryOf(stepper));
+    const { laps, stops, verdict } = judgedCorner({ model, corner, clock }, columns, note);
+    const ledgers = ledgersOf(model.passages, entries);
+    expect({ ...corners[i] }).toMatchObject({ laps, stops, verdict, ...ledgers });
     expect(corners[i]!.columns).toEqual(columns);
   });
 }

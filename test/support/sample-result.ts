@@ -4,6 +4,8 @@ import type {
   Lap,
   LapKind,
   LapSummary,
+  Ledger,
+  Ledgers,
   PhaseFacts,
   PhaseSpan,
   StintResult,
@@ -176,20 +178,30 @@ function corner(
       lowestLap: 5,
     },
     wheelhousePeak_K: AMBIENT_K + 8,
-    ledger_J: {
-      brakeHeat: 40e6,
-      stored: 2e6,
-      vaneAir: 19e6,
-      faceAir: 12e6,
-      otherAir: 1e6,
-      radiation: 5e6,
-      conducted: 1e6,
-      residual: 0,
-    },
+    ...ledgersOf(laps.length),
     air: [],
     ductCost: null,
     pressures: null,
     ranges: [],
+  };
+}
+
+/** Each lap alike; nothing stands. */
+function ledgersOf(laps: number): Ledgers {
+  const times = (n: number): Ledger => ({
+    brakeHeat: n * 2e6,
+    stored: n * 1e5,
+    vaneAir: n * 9.5e5,
+    faceAir: n * 6e5,
+    otherAir: n * 5e4,
+    radiation: n * 2.5e5,
+    conducted: n * 5e4,
+    residual: 0,
+  });
+  return {
+    ledger_J: times(laps),
+    lapLedgers_J: Array.from({ length: laps }, () => times(1)),
+    standLedger_J: times(0),
   };
 }
 

@@ -58,9 +58,8 @@ describe('--json', () => {
     const judged = ['hardStops', 'belowBite', 'aboveFacePeak_s', 'in', 'largestDifference_K'];
     expect(Object.keys(corner.laps[0]!)).toEqual(expect.arrayContaining([...ofLap, ...judged]));
     const losses = ['vaneAir', 'faceAir', 'otherAir', 'radiation', 'conducted'];
-    expect(Object.keys(corner.ledger_J).sort()).toEqual(
-      ['brakeHeat', 'stored', 'residual', ...losses].sort(),
-    );
+    for (const ledger of [corner.ledger_J, corner.standLedger_J, corner.laps[0]!.ledger_J])
+      expect(Object.keys(ledger).sort()).toEqual(['brakeHeat', 'stored', 'residual', ...losses].sort());
     const flows = ['speed_kmh', 'ductFlow_gps', 'vaneFlow_gps', 'leakFlow_gps', 'plenum_Pa'];
     expect(Object.keys(corner.air[0]!)).toEqual(expect.arrayContaining(flows));
     expect(corner.air.map(({ speed_kmh }) => speed_kmh)).toEqual(
