@@ -1,5 +1,6 @@
 /** The engine's surface. The page takes types from here and values from ./scenario only; physics runs in ./shell. */
 export type * from './stint/result.ts';
+export type { BlankedLap, BlankingMap, BlankingRow } from './advise/blankings.ts';
 export type * from './advise/doubt.ts';
 export type * from './advise/span.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';

@@ -1,4 +1,5 @@
 /** What crosses the worker's door. Failures are values: an Error would lose its fields on the way. */
+import type { BlankingMap } from '../advise/blankings.ts';
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
@@ -25,6 +26,7 @@ export type RunReply =
 /** What can be searched for, and what is then found. */
 export interface Findings {
   spans: SafeSpan[];
+  blankings: BlankingMap[];
   spread: Spread;
   sensitivity: CornerSensitivity[];
 }

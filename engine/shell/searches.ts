@@ -64,6 +64,10 @@ async function* begun({ scenario, driven, sought, sample }: Question): Begun {
     const { withRemedies } = await import('../advise/remedies.ts');
     return yield* withRemedies(scenario, spans);
   }
+  if (sought === 'blankings') {
+    const { blankings } = await import('../advise/blankings.ts');
+    return yield* blankings(scenario, { driven }).steps;
+  }
   if (sought === 'sensitivity') {
     const { sensitivity } = await import('../advise/sensitivity.ts');
     return yield* sensitivity(scenario, { driven }).steps;
@@ -74,7 +78,7 @@ async function* begun({ scenario, driven, sought, sample }: Question): Begun {
 }
 
 async function runsFor(question: Question): Promise<ReturnType<typeof answering>> {
-  if (question.sought === 'spans') return answering(question);
+  if (question.sought === 'spans' || question.sought === 'blankings') return answering(question);
   const { supposing } = await import('../advise/supposing.ts');
   return answering(question, supposing);
 }

@@ -4,6 +4,7 @@
  */
 import { untrack } from 'svelte';
 import type {
+  BlankingMap,
   CornerSensitivity,
   Findings,
   Question,
@@ -60,6 +61,8 @@ const isSameDoubt = isSameBut('name', 'purpose');
 export class Adviser {
   /** A span does not depend on the blanking itself, so it stays while that is dragged. */
   #spans = new Kept<SafeSpan[]>(isSameGround);
+  /** Nor does the map of all blankings. */
+  #blankings = new Kept<BlankingMap[]>(isSameGround);
   #spread = new Kept<Spread>(isSameDoubt);
   #sensitivity = new Kept<CornerSensitivity[]>(isSameDoubt);
   #spreading = search(this.#spread, 'Its doubt could not be computed', {
@@ -67,8 +70,14 @@ export class Adviser {
     sample: SAMPLE,
     isSame: isSameDoubt,
   });
+  #mapping = search(this.#blankings, 'All blankings could not be run', {
+    sought: 'blankings',
+    sample: null,
+    isSame: isSameGround,
+  });
   #searches: readonly Search[] = [
     search(this.#spans, 'No safe span', { sought: 'spans', sample: null, isSame: isSameGround }),
+    this.#mapping,
     this.#spreading,
     search(this.#sensitivity, 'What to measure first is not known', {
       sought: 'sensitivity',
@@ -80,6 +89,7 @@ export class Adviser {
   #alarm: Alarm;
   #wanted: Scenario | null = null;
   #isResting = false;
+  #isMapInView = false;
   #cancelRest: () => void = () => undefined;
   #cancelTelling: (() => void) | null = null;
   #done = 0;
@@ -99,6 +109,10 @@ export class Adviser {
   /** The same, or why there are none in a sentence where the search has failed. */
   foundSpans(scenario: Scenario): readonly SafeSpan[] | string | null {
     return this.#spans.found(scenario);
+  }
+  /** The map of every corner that has a duct, for as long as it is in view. */
+  foundBlankings(scenario: Scenario): readonly BlankingMap[] | string | null {
+    return this.#blankings.found(scenario);
   }
   foundSpread(scenario: Scenario): Spread | string | null {
     return this.#spread.found(scenario);
@@ -127,6 +141,21 @@ export class Adviser {
       for (const each of this.#searches) each.fail('');
       this.#cancelRest = isBusy ? () => undefined : this.#alarm(REST_MS, () => this.#rest());
     });
+  }
+
+  /** All blankings are looked at now: who looks at them is served before the draws. Returns the way to end it. */
+  viewBlankings(): () => void {
+    // what is found must not call this again
+    untrack(() => {
+      this.#isMapInView = true;
+      this.#mapping.fail('');
+      const next = this.#next();
+      if (next === this.#mapping && this.#current?.search !== next) this.#turnTo(next);
+    });
+    return () => {
+      this.#isMapInView = false;
+      if (this.#current?.search === this.#mapping) this.#turnTo(this.#next());
+    };
   }
 
   close(): void {
@@ -162,7 +191,14 @@ export class Adviser {
   #next(after: Search | null = null): Search | null {
     const scenario = this.#wanted;
     const rest = this.#searches.slice(after ? this.#searches.indexOf(after) + 1 : 0);
-    return (scenario && rest.find((each) => !each.isKnown(scenario))) ?? null;
+    const isWanted = (each: Search): boolean => each !== this.#mapping || this.#isMapInView;
+    return (scenario && rest.find((each) => isWanted(each) && !each.isKnown(scenario))) ?? null;
+  }
+
+  /** Leaves what is under way for another search. */
+  #turnTo(search: Search | null): void {
+    this.#leave();
+    if (this.#isResting) this.#begin(search);
   }
 
   #begin(search: Search | null): void {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type {
+  BlankingMap,
   CornerSensitivity,
   Findings,
   Question,
@@ -75,6 +76,7 @@ function bench() {
 
 const spans = [{ axle: 'front', side: 'both', span_pct: [54, 61] }] as SafeSpan[];
 const spread = { draws: 100, seed: 1, unknowns: 3, corners: [] } as Spread;
+const maps = [{ axle: 'front', side: 'both', rows: [] }] as unknown as BlankingMap[];
 const corners = [{ axle: 'front', side: 'both', measureFirst: null }] as unknown as CornerSensitivity[];
 const warmer = (): Scenario => changed({ 'conditions.ambient_C': 31 });
 const dragged = (): Scenario => changed({ 'blanking_pct.front': 33, 'blanking_pct.rear': 10 });
@@ -237,5 +239,72 @@ describe('how far the draws are', () => {
     progress!(51, 101);
     pass(500);
     expect(adviser.drawn).toBeNull();
+  });
+});
+
+describe('all blankings', () => {
+  it('are looked for only while they are in view, after the spans and before the draws', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    const leave = adviser.viewBlankings();
+    await found('spans', spans);
+    expect(finder.sought).toEqual(['spans', 'blankings']);
+    await found('blankings', maps);
+    expect(adviser.foundBlankings(defaultScenario())).toEqual(maps);
+    expect(finder.sought).toEqual(['spans', 'blankings', 'spread']);
+    leave();
+    follow(warmer());
+    await found('spans', spans);
+    expect(finder.sought.slice(3)).toEqual(['spans', 'spread']);
+    expect(adviser.foundBlankings(warmer())).toBeNull();
+  });
+
+  it('come before draws that are under way, which are then begun anew', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    await found('spans', spans);
+    adviser.viewBlankings();
+    expect(finder.asked[1]!.watch.signal.aborted).toBe(true);
+    expect(finder.sought).toEqual(['spans', 'spread', 'blankings']);
+    await found('blankings', maps);
+    expect(finder.sought.slice(3)).toEqual(['spread']);
+  });
+
+  it('are left when nobody looks at them any more', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    const leave = adviser.viewBlankings();
+    await found('spans', spans);
+    leave();
+    expect(finder.asked[1]!.watch.signal.aborted).toBe(true);
+    expect(finder.sought).toEqual(['spans', 'blankings', 'spread']);
+  });
+
+  it('stay while only the blanking moves, and go with another day', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    adviser.viewBlankings();
+    await found('spans', spans);
+    await found('blankings', maps);
+    follow(dragged());
+    expect(adviser.foundBlankings(dragged())).toEqual(maps);
+    expect(finder.sought.slice(2)).toEqual(['spread', 'spread']);
+    follow(warmer());
+    expect(adviser.foundBlankings(warmer())).toBeNull();
+  });
+
+  it('that could not be run say why, and are tried again when they are looked at again', async () => {
+    const { finder, adviser, follow, found, failed } = bench();
+    follow(defaultScenario());
+    const leave = adviser.viewBlankings();
+    await found('spans', spans);
+    await failed('something broke');
+    expect(adviser.foundBlankings(defaultScenario())).toBe(
+      'All blankings could not be run: something broke.',
+    );
+    leave();
+    adviser.viewBlankings();
+    expect(adviser.foundBlankings(defaultScenario())).toBeNull();
+    expect(finder.sought.at(-1)).toBe('blankings');
   });
 });

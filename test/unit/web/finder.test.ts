@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { blankings } from '../../../engine/advise/blankings.ts';
 import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { sensitivity } from '../../../engine/advise/sensitivity.ts';
@@ -71,6 +72,7 @@ describe('what is found is the same to the byte however many workers bring the r
   const questions = {
     spread: [drawing(), () => finished(spread(toy, { draws: DRAWS, seed: 3 }))],
     spans: [{ ...drawing(), sought: 'spans', sample: null }, () => finished(safeSpans(toy))],
+    blankings: [{ ...drawing(), sought: 'blankings', sample: null }, () => finished(blankings(toy))],
     sensitivity: [{ ...drawing(), sought: 'sensitivity', sample: null }, () => finished(sensitivity(toy))],
   } as const;
   it.each(Object.keys(questions) as (keyof typeof questions)[])('%s by one, two and four', async (sought) => {
