@@ -31,6 +31,7 @@ export default ts.config(
           'engine/shell/tsconfig.worker.json',
           'engine/shell/tsconfig.command.json',
           'web/tsconfig.json',
+          'web/offline/tsconfig.json',
           'test/tsconfig.json',
         ],
         extraFileExtensions: ['.svelte'],

@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin } from 'vite';
+import { build, defineConfig, type LogLevel, type Plugin, type Rolldown } from 'vite';
 
 const root = fileURLToPath(new URL('web/', import.meta.url));
 
@@ -48,10 +49,49 @@ function earlyInPage(): Plugin {
   };
 }
 
+/** A file by its address; one whose name carries no hash of what is in it comes with one. */
+function listed(file: Rolldown.OutputAsset | Rolldown.OutputChunk) {
+  const content = file.type === 'chunk' ? file.code : file.source;
+  const revision = createHash('sha256').update(content).digest('hex').slice(0, 16);
+  return { url: file.fileName, revision: file.fileName.startsWith('assets/') ? null : revision };
+}
+
+/**
+ * Builds the service worker beside the page once it is known what that consists of. A build of its own: it must be one file
+ * with a fixed name and share no chunk with the page.
+ */
+function offline(): Plugin {
+  let logLevel: LogLevel = 'info';
+  return {
+    name: 'offline',
+    apply: 'build',
+    configResolved: (config) => void (logLevel = config.logLevel ?? logLevel),
+    async writeBundle({ dir }, bundle) {
+      // browsers that keep a page for later read woff2
+      const files = Object.values(bundle).filter(({ fileName }) => !/\.(map|woff)$/.test(fileName));
+      await build({
+        configFile: false,
+        root,
+        logLevel,
+        define: { FILES: JSON.stringify(files.map(listed)) },
+        build: {
+          ...(dir === undefined ? {} : { outDir: dir }),
+          emptyOutDir: false,
+          target: 'es2022',
+          rolldownOptions: {
+            input: `${root}offline/service-worker.ts`,
+            output: { format: 'iife', entryFileNames: 'service-worker.js' },
+          },
+        },
+      });
+    },
+  };
+}
+
 export default defineConfig({
   root,
   base: './',
-  plugins: [svelte({ configFile: '../svelte.config.js' }), policyInPage(), earlyInPage()],
+  plugins: [svelte({ configFile: '../svelte.config.js' }), policyInPage(), earlyInPage(), offline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',

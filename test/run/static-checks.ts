@@ -5,6 +5,7 @@ const checks = [
   'tsc -p engine',
   'tsc -p engine/shell/tsconfig.worker.json',
   'tsc -p engine/shell/tsconfig.command.json',
+  'tsc -p web/offline',
   'tsc -p test',
   'svelte-check --tsconfig web/tsconfig.json --fail-on-warnings --output human',
   'eslint . --max-warnings 0',
