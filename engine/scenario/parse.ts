@@ -1,7 +1,7 @@
 /** From anything that claims to be a scenario to a checked one, or to the full list of what is wrong with it. */
 import * as v from 'valibot';
 import { fieldAt } from './keys.ts';
-import { isTree, layOver } from './tree.ts';
+import { filled, isTree } from './tree.ts';
 import { defaultScenario } from './default-scenario.ts';
 import { problem, type Problem } from './problem.ts';
 import { checkTogether } from './rules.ts';
@@ -10,14 +10,14 @@ import { scenarioSchema, type Scenario } from './schema.ts';
 export type Parsed = { ok: true; scenario: Scenario } | { ok: false; problems: Problem[] };
 
 /**
- * Checks a scenario. What it leaves out is taken from the default scenario; keys it has beyond the schema are kept.
+ * Checks a scenario. What it leaves out is taken from the default scenario; keys it has beyond the schema are kept, all in its order.
  * Never throws: every problem comes back with its key, its value and what was expected.
  */
 export function parseScenario(input: unknown): Parsed {
   if (!isTree(input)) return { ok: false, problems: [problem('scenario', input, 'a JSON object')] };
   const base = defaultScenario();
   // doubts belong to one car: those of the default car are no gap to fill in another's
-  return checkScenario(layOver('doubt' in input ? { ...base, doubt: {} } : base, input));
+  return checkScenario(filled(input, 'doubt' in input ? { ...base, doubt: {} } : base));
 }
 
 /** Checks a scenario that is complete already, such as one made by an override. */

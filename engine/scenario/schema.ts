@@ -5,7 +5,7 @@ import { carSchema, driverSchema } from './car-schema.ts';
 import { quantity, text } from './field.ts';
 import { circuitSchema, conditionsSchema, stintSchema, traceSchema, trafficSchema } from './stint-schema.ts';
 
-const SCENARIO_VERSION = 1;
+export const SCENARIO_VERSION = 1;
 
 const blanking = (label: string) => quantity(label, [0, 100, 1], 'Share of the mouth that is covered');
 

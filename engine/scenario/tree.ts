@@ -55,3 +55,14 @@ export function layOver(base: unknown, over: unknown): unknown {
     merged[key] = key in base ? layOver(base[key], value) : value;
   return merged;
 }
+
+/** A tree with what it lacks taken from another: its own keys keep their order, and its lists are its own. */
+export function filled(tree: unknown, from: unknown): unknown {
+  if (!isTree(tree) || !isTree(from)) return tree;
+  const own = Object.entries(tree).map(([key, value]) => [
+    key,
+    Object.hasOwn(from, key) ? filled(value, from[key]) : value,
+  ]);
+  const lacked = Object.entries(from).filter(([key]) => !Object.hasOwn(tree, key));
+  return Object.fromEntries([...own, ...lacked]);
+}

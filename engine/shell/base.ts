@@ -4,6 +4,7 @@ import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
 import { tooLarge } from '../scenario/file-size.ts';
 import { keysUnknown } from '../scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
+import { migrated } from '../scenario/migrate.ts';
 import { checkScenario, parseScenario } from '../scenario/parse.ts';
 import { problem } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -18,7 +19,7 @@ import { attempt, fileProblem, Refused } from './refused.ts';
 
 export interface Base {
   scenario: Scenario;
-  /** How the trace was understood. */
+  /** What was changed in a file of an earlier version, and how the trace was understood. */
   said: Notice[];
 }
 
@@ -30,7 +31,7 @@ export const baseOf: (named: Named) => Base = memo(
   ({ scenario, trace }: Named) => [scenario, stampOf(scenario), trace, stampOf(trace)],
   ({ scenario, trace }) => {
     const plain = scenarioFrom(scenario);
-    return trace === undefined ? { scenario: plain, said: [] } : withTrace(plain, trace);
+    return trace === undefined ? plain : withTrace(plain, trace);
   },
 );
 
@@ -40,19 +41,23 @@ function stampOf(file: unknown): unknown {
   return stats ? [stats.ino, stats.size, stats.mtimeMs] : null;
 }
 
-function scenarioFrom(source: Job['scenario']): Scenario {
-  if (source === undefined) return defaultScenario();
+function scenarioFrom(source: Job['scenario']): Base {
+  if (source === undefined) return { scenario: defaultScenario(), said: [] };
   const json = typeof source === 'string' ? jsonFrom(source) : source;
   const name = typeof source === 'string' ? source : 'inline';
-  const whole = isCatalogueFile(json)
+  const file = isCatalogueFile(json)
     ? attempt(['scenario', name, 'a car and a circuit of the library'], () => assembled(json))
     : json;
+  const brought = migrated(file);
+  if (!brought.ok) throw new Refused(brought.problems);
+  const { input: whole, changed } = brought;
   const parsed = parseScenario(whole);
   const unknown = isTree(whole)
     ? keysUnknown(whole).map((key) => problem(key, valueAt(whole, key), 'a key of the scenario'))
     : [];
   if (unknown.length > 0) throw new Refused([...unknown, ...(parsed.ok ? [] : parsed.problems)]);
-  return accepted(parsed);
+  const said = changed.map((text) => ({ kind: 'file', text: `file: ${text}` }));
+  return { scenario: accepted(parsed), said };
 }
 
 function jsonFrom(file: string): unknown {
@@ -70,7 +75,7 @@ function bytesOf(file: string): Buffer {
 }
 
 /** The scenario on the file's lap, and how the file was understood. */
-function withTrace(scenario: Scenario, file: string): Base {
+function withTrace({ scenario, said }: Base, file: string): Base {
   const bytes = attempt(['trace', file, 'a trace file that can be read'], () => {
     const cause = tooLarge(statSync(file).size);
     if (cause) throw refusedTrace(file, [cause]);
@@ -84,7 +89,7 @@ function withTrace(scenario: Scenario, file: string): Base {
   if (!columns) throw refusedTrace(file, open);
   return {
     scenario: accepted(checkScenario({ ...scenario, trace: tracePart(file, columns) })),
-    said: understood ? traceSaid(understood) : [],
+    said: understood ? [...said, ...traceSaid(understood)] : said,
   };
 }
 

@@ -1,6 +1,7 @@
 /** What a person corrected about files with one header, kept in the browser. A cache that may be denied, full or gone. */
 import { createStore, del, get, set, type UseStore } from 'idb-keyval';
 import type { TraceChoices } from '../../engine/index.ts';
+import { inTime } from './in-time.ts';
 
 export interface Correction {
   choices: TraceChoices;
@@ -15,9 +16,6 @@ export interface Memory {
   forget(fingerprint: string): Promise<void>;
 }
 
-/** Storage that does not answer counts as denied [ms] */
-const PATIENCE_MS = 2_000;
-
 let opened: UseStore | null = null;
 const store = (): UseStore => (opened ??= createStore('emberlap', 'trace corrections'));
 
@@ -26,18 +24,6 @@ export const browserMemory: Memory = {
   keep: (fingerprint, correction) => inTime(() => set(fingerprint, correction, store())),
   forget: (fingerprint) => inTime(() => del(fingerprint, store())),
 };
-
-async function inTime<T>(act: () => Promise<T>): Promise<T> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error('the storage gave no answer')), PATIENCE_MS);
-  });
-  try {
-    return await Promise.race([act(), late]);
-  } finally {
-    clearTimeout(timer);
-  }
-}
 
 /** What was stored, perhaps by another version; null where it is not a correction. */
 export function correctionOf(stored: unknown): Correction | null {
