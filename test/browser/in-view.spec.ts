@@ -5,20 +5,24 @@ import { openSheet } from './sheet.ts';
 const radio = (page: Page, group: string, name: string): Locator =>
   page.getByRole('radiogroup', { name: group, exact: true }).getByRole('radio', { name });
 
-test('the lap is a chart, table and phases are of the stint, and what is underlined says so', async ({
+test('phases are of the stint, charts and tables of every rung, and what is underlined says so', async ({
   page,
 }) => {
   await openSheet(page);
   const rung = (name: string): Locator => radio(page, 'Rung', name);
   const form = (name: string): Locator => radio(page, 'Chart, table or phases', name);
-  for (const name of ['phases', 'table']) {
-    await rung('lap').check();
-    await form(name).check();
-    await expect(rung('stint')).toBeChecked();
-    await rung('lap').check();
-    await expect(form('chart')).toBeChecked();
-    await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
-  }
+  await rung('lap').check();
+  await form('phases').check();
+  await expect(rung('stint')).toBeChecked();
+  await rung('lap').check();
+  await expect(form('chart')).toBeChecked();
+  await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
+  await form('table').check();
+  await expect(rung('lap')).toBeChecked();
+  await expect(page.getByRole('table', { name: /^Hard stops of lap/ })).toBeVisible();
+  await rung('moment').check();
+  await expect(form('table')).toBeChecked();
+  await expect(page.getByRole('table', { name: 'The front brake at the cursor' })).toBeVisible();
 });
 
 test('where left and right differ, the side in hand is the one in view', async ({ page }) => {

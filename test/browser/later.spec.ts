@@ -22,6 +22,7 @@ test('once the page is at rest, all that it shows later is there without the net
   await page.context().setOffline(true);
   await page.getByRole('radio', { name: 'lap', exact: true }).check();
   await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
+  await page.getByRole('radio', { name: 'stint', exact: true }).check();
   await page.getByRole('radio', { name: 'table', exact: true }).check();
   await expect(page.getByRole('heading', { name: /disc, pedal and fluid/ })).toBeVisible();
   await page.getByRole('radio', { name: 'phases', exact: true }).check();

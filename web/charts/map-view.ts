@@ -101,6 +101,17 @@ function faceAlong(corner: CornerResult, lap: Lap, line: MapPoint[], along: Dist
   });
 }
 
+/** How far from the road a hand may be that means it [px] */
+const REACH_PX = 30;
+
+/** Distance from the line of the point of the road nearest to a place on the drawing; null where none is near. */
+export function distanceNear(line: MapPoint[], { x, y }: Point): number | null {
+  const away = (point: MapPoint): number => Math.hypot(point.x - x, point.y - y);
+  let nearest: MapPoint | null = null;
+  for (const each of line) if (!nearest || away(each) < away(nearest)) nearest = each;
+  return nearest && away(nearest) <= REACH_PX ? nearest.distance_m : null;
+}
+
 /** Where the car is on the outline at a moment of this lap. */
 export function placeAt(line: MapPoint[], distance_m: number): Point {
   const next = line.findIndex((point) => point.distance_m >= distance_m);

@@ -9,11 +9,12 @@ interface Drag {
 
 const ENDS = ['pointerup', 'pointercancel'];
 
-/** Lets a pointer move the cursor over a chart. The keyboard's and screen reader's twin is the scrubber. */
-export function scrubbing(onmove: (x: number) => void): Attachment<Element> {
+/** Lets a pointer move the cursor over a chart. The keyboard's twin are the chart's own keys and the scrubber. */
+export function scrubbing(onmove: (x: number, y: number) => void): Attachment<Element> {
   return (element) => {
     const follow = (event: PointerEvent): void => {
-      onmove(event.clientX - element.getBoundingClientRect().left);
+      const { left, top } = element.getBoundingClientRect();
+      onmove(event.clientX - left, event.clientY - top);
     };
     return listen(element, (down) => {
       follow(down);

@@ -4,7 +4,7 @@ import { overlaps } from '../../../web/charts/place-labels.ts';
 import { cellsView } from '../../../web/charts/cells-view.ts';
 import { mapView, outlineIn, placeAt } from '../../../web/charts/map-view.ts';
 import { blankingAt, dimensions, edgeOf, mouthWidth_px } from '../../../web/charts/mouth-view.ts';
-import { momentText, stepped } from '../../../web/charts/moment-text.ts';
+import { momentText } from '../../../web/charts/moment-text.ts';
 import { stintView } from '../../../web/charts/stint-view.ts';
 import { endLabels, stintWords } from '../../../web/charts/stint-words.ts';
 import { textWidth } from '../../../web/charts/text-width.ts';
@@ -164,13 +164,5 @@ describe('the scrubber', () => {
   it('says where it stands', () => {
     expect(momentText(result, tenth.start_s + 48.5)).toMatch(/^lap 10, 48\.5 seconds, \d+ km\/h$/);
     expect(momentText(result, tenth.start_s + 1e5)).toMatch(/^standing after lap 20/);
-  });
-
-  it('steps by a sample, with Shift by a lap to the same place', () => {
-    const at = tenth.start_s + 20;
-    expect((stepped(result, at, 'ArrowRight', false) ?? 0) - at).toBeLessThan(0.3);
-    expect(stepped(result, at, 'ArrowRight', true)).toBeCloseTo(at + 95, 6);
-    expect(stepped(result, at, 'PageDown', false)).toBeCloseTo(at - 95, 6);
-    expect(stepped(result, at, 'x', false)).toBeNull();
   });
 });

@@ -3,8 +3,14 @@ import { library } from '../../state/session.svelte.ts';
 /** The parts of the stint's page that are not in its first view. Each is loaded when it is shown, or once the page is at rest. */
 export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
+export const cursorKeys = () => import('./CursorKeys.svelte');
+export const lapSamples = () => import('./LapSamples.svelte');
+export const hardStops = () => import('./HardStops.svelte');
+export const discMoment = () => import('./MomentDrawing.svelte');
+export const momentTable = () => import('./MomentTable.svelte');
 export const lapTable = () => import('./LapTable.svelte');
 export const feelList = () => import('./FeelList.svelte');
+export const standing = () => import('../../frame/Standing.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
 export const difference = () => import('./Difference.svelte');
 export const tray = () => import('./Tray.svelte');
@@ -17,6 +23,10 @@ export function loadAll(): void {
   for (const load of [
     phaseEditor,
     lapTrace,
+    lapSamples,
+    hardStops,
+    discMoment,
+    momentTable,
     lapTable,
     feelList,
     difference,

@@ -1,16 +1,24 @@
-/** What the middle of the sheet shows: the lap as a chart only, the stint in every form. */
+import type { Room } from './room.ts';
+
+/** What the middle of the sheet shows: how near one looks, and whether drawn or in figures; phases are of the whole stint only. */
 export interface View {
-  rung: 'lap' | 'stint';
+  rung: 'moment' | 'lap' | 'stint';
   form: 'chart' | 'table' | 'phases';
 }
 
-/** Table and phases are of the whole stint: whoever wants the lap gets its chart. */
-export const atRung = (view: View, rung: View['rung']): View => ({
+/** Whoever goes nearer from the phases gets the drawing there. */
+export const atRung = ({ form }: View, rung: View['rung']): View => ({
   rung,
-  form: rung === 'lap' ? 'chart' : view.form,
+  form: form === 'phases' && rung !== 'stint' ? 'chart' : form,
 });
 
-export const inForm = (view: View, form: View['form']): View => ({
-  rung: form === 'chart' ? view.rung : 'stint',
+export const inForm = ({ rung }: View, form: View['form']): View => ({
+  rung: form === 'phases' ? 'stint' : rung,
   form,
 });
+
+/** Which part of the moment's column the middle draws large, so that something else may stand there. */
+export function nearest({ rung, form }: View, { isWide }: Room): View['rung'] {
+  if (form !== 'chart' || rung === 'stint') return 'stint';
+  return rung === 'lap' && !isWide ? 'stint' : rung;
+}
