@@ -10,7 +10,7 @@ test('phases are of the stint, charts and tables of every rung, and what is unde
 }) => {
   await openSheet(page);
   const rung = (name: string): Locator => radio(page, 'Rung', name);
-  const form = (name: string): Locator => radio(page, 'Chart, table or phases', name);
+  const form = (name: string): Locator => radio(page, 'Form', name);
   await rung('lap').check();
   await form('phases').check();
   await expect(rung('stint')).toBeChecked();

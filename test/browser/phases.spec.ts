@@ -5,7 +5,7 @@ import { openSheet } from './sheet.ts';
 
 /** The list of phases as a keyboard reaches it: every step is a focus and a key. */
 async function openPhases(page: Page) {
-  await page.getByRole('radiogroup', { name: 'Chart, table or phases' }).getByRole('radio').nth(2).focus();
+  await page.getByRole('radiogroup', { name: 'Form' }).getByRole('radio', { name: 'phases' }).focus();
   await page.keyboard.press('Space');
   const editor = page.getByRole('region', { name: 'Phases' });
   await expect(editor).toBeVisible();

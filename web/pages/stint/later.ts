@@ -9,6 +9,7 @@ export const hardStops = () => import('./HardStops.svelte');
 export const discMoment = () => import('./MomentDrawing.svelte');
 export const momentTable = () => import('./MomentTable.svelte');
 export const lapTable = () => import('./LapTable.svelte');
+export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
@@ -28,6 +29,7 @@ export function loadAll(): void {
     discMoment,
     momentTable,
     lapTable,
+    ledger,
     feelList,
     difference,
     menu,

@@ -1,19 +1,19 @@
 import type { Room } from './room.ts';
 
-/** What the middle of the sheet shows: how near one looks, and whether drawn or in figures; phases are of the whole stint only. */
+/** What the middle of the sheet shows: how near one looks, and whether drawn or in figures; phases are of the whole stint only, a ledger of a stretch. */
 export interface View {
   rung: 'moment' | 'lap' | 'stint';
-  form: 'chart' | 'table' | 'phases';
+  form: 'chart' | 'table' | 'ledger' | 'phases';
 }
 
-/** Whoever goes nearer from the phases gets the drawing there. */
+/** Whoever goes nearer than what is shown can be gets the drawing there. */
 export const atRung = ({ form }: View, rung: View['rung']): View => ({
   rung,
-  form: form === 'phases' && rung !== 'stint' ? 'chart' : form,
+  form: (form === 'phases' && rung !== 'stint') || (form === 'ledger' && rung === 'moment') ? 'chart' : form,
 });
 
 export const inForm = ({ rung }: View, form: View['form']): View => ({
-  rung: form === 'phases' ? 'stint' : rung,
+  rung: form === 'phases' ? 'stint' : form === 'ledger' && rung === 'moment' ? 'lap' : rung,
   form,
 });
 
