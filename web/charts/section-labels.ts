@@ -14,7 +14,7 @@ export interface SectionLabel {
   y: number;
 }
 
-/** Names and values right of the drawing, each with a leader from its part. */
+/** Names and values right of the drawing, each with a leader from its part, in the order that lets no two cross. */
 export function sectionLabels(
   { ring, pads, cheeks, right }: SectionView,
   columns: CornerColumns,
@@ -29,8 +29,8 @@ export function sectionLabels(
   const parts: [string, Float64Array, number, number][] = [
     ['face', columns.face_K, edge - 1, 14],
     ['cheek mean', columns.cheek_K, outer.left + outer.width * (kind === 'vented' ? 0.5 : 0.75), 37],
-    [kind === 'vented' ? 'vane wall' : 'mid-plane', columns.wall_K, wall_x, 58],
-    ['pad', columns.pad_K, pad.left + pad.width / 2, 66],
+    ['pad', columns.pad_K, pad.left + pad.width / 2, 58],
+    [kind === 'vented' ? 'vane wall' : 'mid-plane', columns.wall_K, wall_x, 90],
   ];
   return parts.map(([name, values, x, down], index) => ({
     name,

@@ -29,7 +29,15 @@ export function roomIn(width: number, height: number, hasGloves = false): Room {
   const isWide = width >= WIDE_PX;
   const hasTray = width < TRAY_PX;
   if (!isWide || hasGloves)
-    return { isWide, hasTray, hasPlaybackRow: true, plot: 240, map: 190, mouth: 190, isStacked: false };
+    return {
+      isWide,
+      hasTray,
+      hasPlaybackRow: true,
+      plot: isWide ? 340 : 240,
+      map: isWide ? 240 : 190,
+      mouth: 190,
+      isStacked: false,
+    };
   const mouth = height - BESIDE.mouth;
   const isStacked = mouth - STRIPS_PX < TALL_PX;
   return {
