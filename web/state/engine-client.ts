@@ -15,6 +15,8 @@ export interface Listener {
   replied(reply: RunReply, request: RunRequest): void;
   /** True while a request is under way or waiting. */
   busy(isBusy: boolean): void;
+  /** The worker has died; what it was at is begun again. */
+  restarted(): void;
 }
 
 /** Calls back after a while unless it is cancelled. */
@@ -73,7 +75,10 @@ export function engineClient(open: () => OpenDoor, listener: Listener, alarm: Al
     deaths += 1;
     const asked = waiting ?? running;
     waiting = null;
-    if (asked && deaths <= LIVES) return start(asked);
+    if (asked && deaths <= LIVES) {
+      listener.restarted();
+      return start(asked);
+    }
     deaths = 0;
     if (asked)
       listener.replied({ id: asked.id, kind: 'failure', message: `the worker stopped: ${cause}` }, asked);

@@ -37,6 +37,7 @@ export class Session {
   #problems = $state.raw<readonly Problem[]>([]);
   #failure = $state('');
   #busy = $state(true);
+  #restarted = $state(false);
   #history = $state.raw<History<Sheet>>(emptyHistory);
   #client: EngineClient;
 
@@ -44,7 +45,11 @@ export class Session {
     this.#scenario = $state.raw(scenario);
     this.#pins = new Pins(open);
     const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
-    this.#client = engineClient(open, { replied, busy: (is) => (this.#busy = is) }, alarm);
+    this.#client = engineClient(
+      open,
+      { replied, busy: (is) => (this.#busy = is), restarted: () => (this.#restarted = true) },
+      alarm,
+    );
     this.#client.request(scenario);
   }
 
@@ -67,6 +72,10 @@ export class Session {
   }
   get isBusy(): boolean {
     return this.#busy;
+  }
+  /** The worker died on the last change and was started again. */
+  get hasRestarted(): boolean {
+    return this.#restarted;
   }
   /** What is wrong, one line each; the picture stays. Empty when nothing is. */
   get complaints(): readonly string[] {
@@ -220,6 +229,7 @@ export class Session {
 
   #go(scenario: Scenario): void {
     this.#scenario = scenario;
+    this.#restarted = false;
     this.#client.request(scenario);
   }
 

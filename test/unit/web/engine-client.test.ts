@@ -34,6 +34,7 @@ describe('the engine client', () => {
   let doors: FakeDoor[];
   let replies: { reply: RunReply; name: string }[];
   let busy: boolean[];
+  let restarts: number;
   let ring: () => void;
   let patience_ms: number;
   let client: ReturnType<typeof engineClient>;
@@ -42,7 +43,7 @@ describe('the engine client', () => {
   const askedNames = (): string[] => doors.flatMap(({ asked }) => asked.map((each) => each.scenario.name));
 
   beforeEach(() => {
-    [doors, replies, busy] = [[], [], []];
+    [doors, replies, busy, restarts] = [[], [], [], 0];
     const open = (): FakeDoor => {
       doors.push(new FakeDoor());
       return door();
@@ -51,6 +52,7 @@ describe('the engine client', () => {
       replied: (reply: RunReply, asked: RunRequest) =>
         void replies.push({ reply, name: asked.scenario.name }),
       busy: (is: boolean) => void busy.push(is),
+      restarted: () => void (restarts += 1),
     };
     client = engineClient(open, listener, (after_ms, wake) => {
       patience_ms = after_ms;
@@ -102,6 +104,7 @@ describe('the engine client', () => {
     await door().die('out of memory');
     expect(doors).toHaveLength(2);
     expect(doors[0]?.isClosed).toBe(true);
+    expect(restarts).toBe(1);
     await door().answer(result(1));
     expect(replies).toEqual([{ reply: result(1), name: 'a' }]);
   });
