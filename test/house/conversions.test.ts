@@ -10,6 +10,8 @@ const conversions = [
   { what: 'rev/min', pattern: /\b60\s*\/\s*\(?\s*2\s*\*\s*Math\.PI|\b30\s*\/\s*Math\.PI|9\.549|0\.10472/ },
   { what: 'degrees', pattern: /Math\.PI\s*\)?\s*\/\s*180\b|\b180\s*\/\s*Math\.PI/ },
   { what: 'miles', pattern: /1\.?609\.?34|2\.2369/ },
+  { what: 'inches, feet, pounds or psi', pattern: /\b25\.4\b|\b0?\.3048\b|0?\.453592|\b6\.?894\.?7/ },
+  { what: 'degrees Fahrenheit', pattern: /\*\s*1\.8\s*\+|-\s*32\s*\)|\b9\s*\/\s*5\b|\b5\s*\/\s*9\b/ },
 ];
 
 const withoutComments = (text: string): string =>

@@ -1,17 +1,19 @@
 /** How a person likes the sheet: kept in the browser, none of it part of a scenario. A browser that keeps nothing keeps the page's own. */
 
-import { followChoice, METRIC, type UnitChoice } from '../display/units.ts';
+import { followChoice } from '../display/units.ts';
 import { applyLook, PREFS_NAME, storedPrefs, type Look } from './look.ts';
 
-export interface Prefs extends Look, UnitChoice {
+export interface Prefs extends Look {
+  /** Names of the units chosen beside those of the scenario, with blanks between them. */
+  units: string;
   /** Whether single letters are shortcuts. */
   shortcuts: boolean;
 }
 
-const OWN: Prefs = { theme: 'system', gloves: false, shortcuts: true, ...METRIC };
+const OWN: Prefs = { theme: 'system', gloves: false, units: '', shortcuts: true };
 
 const kept = $state<Prefs>({ ...OWN, ...read() });
-followChoice(kept);
+followChoice(() => kept.units);
 
 /** The preferences as they are; change them by `prefer`. */
 export const prefs: Readonly<Prefs> = kept;
