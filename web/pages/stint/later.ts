@@ -12,7 +12,6 @@ export const lapTable = () => import('./LapTable.svelte');
 export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
-export const standing = () => import('../../frame/Standing.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
 export const difference = () => import('./Difference.svelte');
 export const tray = () => import('./Tray.svelte');
