@@ -52,7 +52,7 @@ export const percent = (value: number): string =>
 export function numberIn(value: number, own: string, digits = 0): string {
   const unit = unitFor(own);
   const shown = inUnit(value, unit);
-  return decimal(shown, unit.name === own ? digits : digitsOf(shown, digits + unit.more));
+  return decimal(shown, unit.name === own ? digits : digitsOf(shown, Math.max(digits, unit.more)));
 }
 
 /** "26 °C" from a scenario's own unit. */

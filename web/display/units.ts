@@ -5,7 +5,7 @@ export interface Unit {
   name: string;
   times: number;
   plus: number;
-  /** Decimals that it needs beyond those of the scenario's own unit. */
+  /** Decimals that it may need where the scenario's own unit has fewer. */
   more: number;
 }
 
@@ -28,9 +28,9 @@ export const OTHERS: Readonly<Record<string, Other>> = {
   'cm²': ['in²', (10 / INCH_MM) ** 2, 0, 1, 'in'],
   m: ['ft', 1 / FOOT_M, 0, 0, 'in'],
   km: ['mi', 1 / MILE_KM, 0, 0, 'in'],
-  kPa: ['psi', 1 / PSI_KPA, 0, 1],
+  kPa: ['psi', 1 / PSI_KPA, 0, 3],
   Pa: ['psi', 1e-3 / PSI_KPA, 0, 3],
-  'g/s': ['lb/min', 0.06 / POUND_KG, 0, 1],
+  'g/s': ['lb/min', 0.06 / POUND_KG, 0, 2],
   kg: ['lb', 1 / POUND_KG],
 };
 
