@@ -101,7 +101,7 @@ test('a pinned run is compared in words', async ({ page }) => {
   await expect(
     page.getByText(/^Against pinned 70\s%: face peak \d+\sK cooler, coldest stop \d+\sK colder/),
   ).toBeVisible();
-  await page.getByRole('button', { name: 'Unpin' }).click();
+  await page.getByRole('button', { name: /^Unpin pinned 70/ }).click();
   await expect(page.getByText(/Against pinned/)).toHaveCount(0);
 });
 

@@ -12,6 +12,9 @@ export interface Pen {
 
 export const pens = { now: 2, thin: 1.2, pinned: 1.5, pinnedDash: [6, 4] } as const;
 
+/** Of up to three pinned runs, each by its own. */
+export const PINNED_DASHES = [pens.pinnedDash, [2, 3], [10, 3, 2, 3]] as const;
+
 export function strokeLine(context: CanvasRenderingContext2D, line: Point[], pen: Pen): void {
   if (line.length < 2) return;
   context.beginPath();

@@ -1,16 +1,23 @@
-import { areaAbove, casedLine, drawDot, pens, strokeCasing, strokeLine } from './draw-line.ts';
+import { areaAbove, casedLine, drawDot, pens, PINNED_DASHES, strokeCasing, strokeLine } from './draw-line.ts';
 import { drawFrame, drawLimits, drawWindow, within } from './draw-window.ts';
 import { ruling } from './hatch.ts';
-import type { StintView } from './stint-view.ts';
+import type { Layer, StintView } from './stint-view.ts';
 import type { ChartTheme } from './theme.ts';
 
 /** Per-lap face peak, mean and coldest stop of one corner against its window. */
-export function drawStint(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void {
+export function drawStint(
+  context: CanvasRenderingContext2D,
+  view: StintView,
+  theme: ChartTheme,
+  layer: Layer | null = null,
+): void {
   const { frame, x, y, corner } = view;
   drawWindow(context, frame, y, corner.window, theme);
   drawLapEdges(context, view, theme);
   within(context, frame, () => {
+    layer?.under(context, view, theme);
     drawTraces(context, view, theme);
+    layer?.over(context, view, theme);
   });
   drawFrame(context, frame, theme);
   for (const { left } of x.stands) {
@@ -45,11 +52,14 @@ function drawTraces(context: CanvasRenderingContext2D, view: StintView, theme: C
   const { now, pinned, stands, frame, y, corner } = view;
   const bold = { colour: theme.ink, width: pens.now * theme.weight };
   const thin = { colour: theme.ink, width: pens.thin * theme.weight };
-  const dashed = { colour: theme.pinned, width: pens.pinned * theme.weight, dash: [...pens.pinnedDash] };
   strokeCasing(context, now.peak, theme);
   fillOut(context, view, theme);
   for (const line of [now.mean, ...now.coldest, ...stands]) strokeCasing(context, line, theme);
-  for (const line of pinned ? [pinned.peak, ...pinned.coldest] : []) casedLine(context, line, dashed, theme);
+  for (const { peak, coldest, dash } of pinned) {
+    const width = pens.pinned * theme.weight;
+    const dashed = { colour: theme.pinned, width, dash: [...(PINNED_DASHES[dash] ?? pens.pinnedDash)] };
+    for (const line of [peak, ...coldest]) casedLine(context, line, dashed, theme);
+  }
   drawLimits(context, frame, y, corner.window, theme);
   strokeLine(context, now.mean, thin);
   for (const line of now.coldest) strokeLine(context, line, bold);

@@ -3,12 +3,20 @@ import type { Point } from './columns.ts';
 import { lapFrame, lapScale, type LapScale } from './lap-scale.ts';
 import type { Box } from './place-labels.ts';
 import { standLines, stintLines, type StintLines } from './stint-lines.ts';
+import type { ChartTheme } from './theme.ts';
 import { steadyRange, valueScale, type ValueScale } from './value-scale.ts';
 
 export interface PinnedRun {
   label: string;
+  /** Which of the dashes its lines have. */
+  dash: number;
   corner: CornerResult;
   laps: Lap[];
+}
+
+export interface PinnedLines extends StintLines {
+  label: string;
+  dash: number;
 }
 
 /** Where everything of the stint chart lies. */
@@ -18,11 +26,21 @@ export interface StintView {
   y: ValueScale;
   corner: CornerResult;
   now: StintLines;
-  pinned: StintLines | null;
+  pinned: PinnedLines[];
   stands: Point[][];
   /** Runs of counted laps past a limit: the area between line and limit is filled there. */
   tooHot: Run[];
   tooCold: Run[];
+}
+
+/** What is drawn with the run beyond it, by parts of the page that come later. */
+export interface Layer {
+  under(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void;
+  over(context: CanvasRenderingContext2D, view: StintView, theme: ChartTheme): void;
+  /** Its word, and the height at which it belongs at the right end. */
+  end(view: StintView): { text: string; y: number } | null;
+  /** The same in words. */
+  note: string;
 }
 
 export interface Run {
@@ -42,7 +60,7 @@ const FIGURE_K = 80;
 export function stintView(
   result: StintResult,
   corner: CornerResult,
-  pinned: PinnedRun | null,
+  pinned: readonly PinnedRun[],
   width: number,
   plotHeight: number,
   top = PLOT_TOP_PX,
@@ -58,7 +76,7 @@ export function stintView(
     y,
     corner,
     now: stintLines(corner, x, y),
-    pinned: pinned && stintLines(pinned.corner, x, y),
+    pinned: pinned.map((run) => ({ ...stintLines(run.corner, x, y), label: run.label, dash: run.dash })),
     stands: columns ? standLines(columns.face_K, result.clock.time_s, x, y) : [],
     tooHot: runsOf(x, (index) => (laps[index]?.faceMax_K ?? 0) > window.facePeak_K),
     tooCold: runsOf(x, (index) => (laps[index]?.coldestStop_K ?? Infinity) < window.bite_K),

@@ -4,26 +4,33 @@ import { lettering, LINE_PX, placesIn } from './lettering.ts';
 import { spreadLabels } from './place-labels.ts';
 import { stintFigures } from './stint-figures.ts';
 import type { StintView } from './stint-view.ts';
-import { textWidth } from './text-width.ts';
 import type { Word } from './word.ts';
 
 /** Names at the lines' right ends, moved apart; a narrow chart has no room there. */
-export function endLabels(view: StintView, width: number, pinnedLabel: string | null): Word[] {
+export function endLabels(
+  view: StintView,
+  width: number,
+  layer: { text: string; y: number } | null = null,
+): Word[] {
   if (isNarrow(width)) return [];
   const { now, pinned, frame, x } = view;
-  const room = width - x.right - 6;
-  const long = pinnedLabel ?? '';
-  const dashed = textWidth(long) <= room ? long : 'pinned';
-  const ends: [string, Point | undefined, Word['tone']][] = [
-    ['face peak', now.peak.at(-1), 'bold'],
-    [dashed, pinned?.peak.at(-1), 'pinned'],
-    ['mean', now.mean.at(-1), 'ink'],
-    ['coldest stop', now.coldest.at(-1)?.at(-1), 'bold'],
-    ['pinned', pinned?.coldest.at(-1)?.at(-1), 'pinned'],
+  const ends: End[] = [
+    ['face peak', now.peak.at(-1)?.y, 'bold'],
+    ...pinned.map(({ label, peak }): End => [label, peak.at(-1)?.y, 'pinned']),
+    [layer?.text ?? '', layer?.y, 'pinned'],
+    ['mean', now.mean.at(-1)?.y, 'ink'],
+    ['coldest stop', now.coldest.at(-1)?.at(-1)?.y, 'bold'],
   ];
-  const present = ends.filter(([, point]) => point !== undefined);
-  const wanted = present.map(([, point]) => point?.y ?? 0);
-  const places = spreadLabels(wanted, LINE_PX, frame.top + 8, frame.top + frame.height - 8);
+  const twice = pinned.map(({ label, coldest }): End => [label, coldest.at(-1)?.at(-1)?.y, 'pinned']);
+  const all = [...ends, ...twice].filter(isThere);
+  // their names stand at both lines where there is room for them
+  const present = all.length * LINE_PX <= frame.height ? all : ends.filter(isThere);
+  const places = spreadLabels(
+    present.map(([, y]) => y ?? 0),
+    LINE_PX,
+    frame.top + 8,
+    frame.top + frame.height - 8,
+  );
   return present.map(([text, , tone], i) => ({
     text,
     x: x.right + 6,
@@ -33,10 +40,15 @@ export function endLabels(view: StintView, width: number, pinnedLabel: string | 
   }));
 }
 
+type End = [text: string, y: number | undefined, tone: Word['tone']];
+
+const isThere = ([, y]: End): boolean => y !== undefined;
+
 /** Words inside the areas and figures at the worst points, each only where nothing is drawn. */
 export function stintWords(view: StintView, width: number): Word[] {
   const { frame, y, corner, now, pinned } = view;
-  const lines = [now.peak, now.mean, ...now.coldest, ...(pinned ? [pinned.peak, ...pinned.coldest] : [])];
+  const held = pinned.flatMap(({ peak, coldest }) => [peak, ...coldest]);
+  const lines = [now.peak, now.mean, ...now.coldest, ...held];
   const { words, add } = lettering(frame, lines);
   for (const figure of stintFigures(view)) add(figure.text, figure.tone, figure.places);
   const [hot, cold] = [y.of(corner.window.facePeak_K), y.of(corner.window.bite_K)];

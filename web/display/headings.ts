@@ -38,12 +38,6 @@ function countedLaps(out: number, counted: number): string {
   return `${out === counted ? `all ${countWord(out)}` : `${countWord(out)} of ${countWord(counted)}`} counted laps`;
 }
 
-/** What is drawn how; tells the two lines apart only when there are two. */
-export function stintNote(now: string, pinned: string | null): string {
-  const lines = pinned === null ? '' : `Solid line: now, ${now}. Dashed: ${pinned}. `;
-  return `${lines}Bold laps count.`;
-}
-
 export function lapTitle(corner: CornerResult, lap: number): string {
   const summary = corner.laps.find((each) => each.lap === lap);
   if (!summary) return `Lap${NBSP}${lap}`;

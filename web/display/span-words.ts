@@ -62,7 +62,7 @@ export function spanRange([low, high]: readonly [number, number]): string {
 }
 
 /** "fit panel C (60 %)" or "fit 57 %" */
-const fitted = ({ blanking_pct, panel }: Spare): string =>
+export const fittedName = ({ blanking_pct, panel }: Spare): string =>
   panel === null ? percent(blanking_pct) : `panel${NBSP}${panelLetter(panel)} (${percent(blanking_pct)})`;
 
 type Margins = Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>;
@@ -90,7 +90,7 @@ export function spanSentence(span: SafeSpan): string {
 
 const fitWords = (spare: Spare | null): string =>
   spare
-    ? `; fit ${fitted(spare)}, ${spareWords(spare)}${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
+    ? `; fit ${fittedName(spare)}, ${spareWords(spare)}${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
     : '';
 
 /** More than this is out of practice: fluid, bearing and pad still need air. Common practice, no source. */

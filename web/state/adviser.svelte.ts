@@ -75,6 +75,14 @@ export class Adviser {
     sample: null,
     isSame: isSameGround,
   });
+  /** What is proposed instead, drawn as well while somebody wants to know. */
+  #weighed: Scenario | null = null;
+  #weighedSpread = new Kept<Spread>(isSameDoubt);
+  #weighing = search(this.#weighedSpread, 'How sure that is could not be computed', {
+    sought: 'spread',
+    sample: SAMPLE,
+    isSame: isSameDoubt,
+  });
   #searches: readonly Search[] = [
     search(this.#spans, 'No safe span', { sought: 'spans', sample: null, isSame: isSameGround }),
     this.#mapping,
@@ -84,6 +92,11 @@ export class Adviser {
       sample: null,
       isSame: isSameDoubt,
     }),
+    {
+      ...this.#weighing,
+      isKnown: () => !this.#weighed || this.#weighing.isKnown(this.#weighed),
+      ask: (finder, scenario, watch) => this.#weighing.ask(finder, this.#weighed ?? scenario, watch),
+    },
   ];
   #finder: Finder;
   #alarm: Alarm;
@@ -119,6 +132,17 @@ export class Adviser {
   }
   foundSensitivity(scenario: Scenario): readonly CornerSensitivity[] | string | null {
     return this.#sensitivity.found(scenario);
+  }
+  /** The spread of another scenario that was given to be weighed. */
+  foundWeighed(scenario: Scenario): Spread | string | null {
+    return this.#weighedSpread.found(scenario);
+  }
+  /** Draws this one too when all else is found, for as long as it is the one given; null: nothing more. */
+  weigh(scenario: Scenario | null): void {
+    this.#weighed = scenario;
+    untrack(() => {
+      if (this.#isResting && !this.#current) this.#begin(this.#next());
+    });
   }
   /** How many draws of how many are done, once they have been under way for a while; else null. */
   get drawn(): { done: number; of: number } | null {

@@ -34,6 +34,7 @@ export class Session {
   #shown = $state.raw<Run | null>(null);
   #pins: Pins;
   #chosen = $state.raw<Scenario | null>(null);
+  #madeRoom = $state.raw<Pin | null>(null);
   #problems = $state.raw<readonly Problem[]>([]);
   #failure = $state('');
   #busy = $state(true);
@@ -67,6 +68,10 @@ export class Session {
   }
   /** The one of them that differences are told against: the one chosen, else the newest. */
   get pinned(): PinnedStint | null {
+  /** The one that the newest took the place of; null where it took none. */
+  get madeRoom(): Pin | null {
+    return this.#madeRoom;
+  }
     const pins = this.#pins.runs;
     return pins.find(({ scenario }) => scenario === this.#chosen) ?? pins.at(-1) ?? null;
   }
@@ -151,7 +156,10 @@ export class Session {
     this.#chosen = scenario;
     if (this.#pins.held.some((pin) => pin.scenario === scenario)) return;
     this.#pins.keep(this.#shown);
-    this.#repin(withPin(this.#pins.held, scenario), 'pinning');
+    const before = this.#pins.held;
+    const after = withPin(before, scenario);
+    this.#repin(after, 'pinning');
+    this.#madeRoom = before.find((pin) => !after.includes(pin)) ?? null;
   }
   unpin({ scenario }: Pin): void {
     this.#repin(
@@ -222,7 +230,12 @@ export class Session {
     if (!step) return;
     const { scenario, pins } = step.state;
     this.#history = step.history;
-    this.#problems = [];
+    this.#madeRoom = null;
+    // a step that was kept may be of another version
+    const parsed = checkScenario(scenario);
+    this.#problems = parsed.ok ? [] : parsed.problems;
+    if (!parsed.ok) return;
+    this.#madeRoom = null;
     void this.#pins.hold(pins);
     if (scenario !== this.#scenario) this.#go(scenario);
   }

@@ -36,15 +36,15 @@ const stintAt = (cooling: number, width: number) => {
   const pinned = sampleResult({ kinds: restartKinds, cooling: 0.6 });
   const [front, other] = [result.corners[0], pinned.corners[0]];
   if (!front || !other) throw new Error('corners: none');
-  const run = { label: 'pinned 50 %', corner: other, laps: pinned.laps };
-  return { result, front, run, view: stintView(result, front, run, width, 240) };
+  const run = { label: 'pinned 50 %', dash: 0, corner: other, laps: pinned.laps };
+  return { result, front, run, view: stintView(result, front, [run], width, 240) };
 };
 
 describe('the stint chart', () => {
   it.each(cases)('keeps its words apart at cooling $cooling, $width px', ({ cooling, width }) => {
     const { view } = stintAt(cooling, width);
     expect(touching(stintWords(view, width))).toEqual([]);
-    expect(touching(endLabels(view, width, 'pinned 50 %'))).toEqual([]);
+    expect(touching(endLabels(view, width))).toEqual([]);
   });
 
   it('says how far over the limit the worst lap is', () => {

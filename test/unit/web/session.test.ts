@@ -202,9 +202,11 @@ describe('pinned runs', () => {
     }
     expect(pinned()).toEqual([50, 40, 30]);
     expect(session.pins.map(({ dash }) => dash)).toEqual([1, 2, 0]);
+    expect(session.madeRoom?.scenario.blanking_pct.front).toBe(60);
     expect(session.undoName).toBe('pinning');
     session.undo();
     expect(pinned()).toEqual([60, 50, 40]);
+    expect(session.madeRoom).toBeNull();
   });
 
   it('go one by one, come back by undo, and the scenario stays', async () => {

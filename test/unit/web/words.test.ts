@@ -3,13 +3,7 @@ import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { withChanges } from '../../../engine/scenario/changes.ts';
 import { refusal, typedNumber } from '../../../web/controls/typed-number.ts';
 import { clockTime, decimal, kelvins, level, percent } from '../../../web/display/format.ts';
-import {
-  blankingValueText,
-  conditionsLine,
-  marginWords,
-  stintNote,
-  stintTitle,
-} from '../../../web/display/headings.ts';
+import { blankingValueText, conditionsLine, marginWords, stintTitle } from '../../../web/display/headings.ts';
 import { lapVerdict } from '../../../web/display/lap-words.ts';
 import { sampleResult } from '../../support/sample-result.ts';
 import { corner } from '../../support/verdicts.ts';
@@ -98,11 +92,6 @@ describe('headings', () => {
     expect(plain(marginWords(brief))).toBe('inside, briefly 3 K under bite, swing 108 K');
     const over = corner('front', { hotMargin_K: -9 });
     expect(plain(marginWords(over))).toBe('inside, briefly 9 K over peak, swing 108 K');
-  });
-
-  it('tell the lines of a chart apart where there are two', () => {
-    expect(stintNote('70 %', null)).toBe('Bold laps count.');
-    expect(stintNote('70 %', '55 %')).toBe('Solid line: now, 70 %. Dashed: 55 %. Bold laps count.');
   });
 
   it('tell a screen reader what a blanking means', () => {

@@ -13,7 +13,9 @@ export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
-export const difference = () => import('./Difference.svelte');
+export const overChart = () => import('./over-chart.ts');
+export const pinList = () => import('./Pins.svelte');
+export const howSure = () => import('./doubt/HowSure.svelte');
 export const tray = () => import('./Tray.svelte');
 export const tapeFields = () => import('./TapeFields.svelte');
 export const windowFields = () => import('./WindowFields.svelte');
@@ -31,7 +33,9 @@ export function loadAll(): void {
     lapTable,
     ledger,
     feelList,
-    difference,
+    overChart,
+    pinList,
+    howSure,
     menu,
     tapeFields,
     windowFields,
