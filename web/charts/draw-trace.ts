@@ -3,9 +3,9 @@ import { drawFrame, drawLimits, drawWindow, within } from './draw-window.ts';
 import type { ChartTheme } from './theme.ts';
 import type { TraceView } from './trace-view.ts';
 
-/** Face and cheek over one lap against the window, with the braking phases and the speed beneath. */
+/** Face and cheek over one lap against the window, with the braking phases, the speed and the braking power beneath. */
 export function drawTrace(context: CanvasRenderingContext2D, view: TraceView, theme: ChartTheme): void {
-  const { frame, speedFrame } = view;
+  const { frame, speedFrame, powerFrame } = view;
   drawWindow(context, frame, view.y, view.corner.window, theme);
   within(context, frame, () => {
     shadeBraking(context, view, theme, frame.top, frame.height);
@@ -17,6 +17,13 @@ export function drawTrace(context: CanvasRenderingContext2D, view: TraceView, th
     strokeLine(context, view.speed, { colour: theme.ink, width: pens.thin * theme.weight });
   });
   drawFrame(context, speedFrame, theme);
+  shadeBraking(context, view, theme, powerFrame.top, powerFrame.height);
+  within(context, powerFrame, () => {
+    context.fillStyle = theme.shade;
+    areaAbove(context, view.power, powerFrame.top + powerFrame.height, frame.left, frame.left + frame.width);
+    strokeLine(context, view.power, { colour: theme.ink, width: pens.thin * theme.weight });
+  });
+  drawFrame(context, powerFrame, theme);
   drawStops(context, view, theme);
 }
 
@@ -51,6 +58,9 @@ function drawTemperatures(context: CanvasRenderingContext2D, view: TraceView, th
   strokeLine(context, face, { colour: theme.ink, width: pens.now * theme.weight });
 }
 
+/** Of the ring of a hard stop: its number stands in it [px] */
+export const HARD_RING_PX = 9;
+
 /** A ring where a hard stop starts, and its distance to bite as a dimension; a small ring for a light one. */
 function drawStops(
   context: CanvasRenderingContext2D,
@@ -61,7 +71,7 @@ function drawStops(
   for (const { stop, start } of stops) {
     if (start.y > frame.top + frame.height) continue;
     if (stop.hard) drawDimension(context, start.x, start.y, bite, theme);
-    const radius = stop.hard ? 5 : 3;
+    const radius = stop.hard ? HARD_RING_PX : 3;
     drawDot(context, start, {
       radius,
       fill: theme.sheet,

@@ -6,18 +6,22 @@ import type { Box } from './place-labels.ts';
 import type { PinnedRun } from './stint-view.ts';
 import { steadyRange, valueScale, type ValueScale } from './value-scale.ts';
 
-/** The full trace of one lap: temperatures above, speed below, by distance. */
+/** The full trace of one lap: temperatures above, speed and braking power below, by distance. */
 export interface TraceView {
   frame: Box;
   speedFrame: Box;
+  powerFrame: Box;
   x: DistanceScale;
   y: ValueScale;
   speedY: ValueScale;
+  powerY: ValueScale;
   corner: CornerResult;
   face: Point[];
   cheek: Point[];
   pinned: Point[];
   speed: Point[];
+  /** Of all four brakes. */
+  power: Point[];
   stops: TraceStop[];
 }
 
@@ -31,13 +35,17 @@ export interface TraceStop {
 
 const TRACE_TOP_PX = 24;
 const GAP_PX = 10;
-const SPEED_PX = 62;
+const SPEED_PX = 52;
+const POWER_PX = 34;
 const MARGIN_K = 75;
 const STEP_K = 50;
+/** So that a stint that hardly brakes does not look as if it did [W] */
+const LEAST_POWER_W = 3e5;
 /** Room for the printed value over the highest point [K] */
 const FIGURE_K = 45;
 
-export const traceHeight = (plotHeight: number): number => TRACE_TOP_PX + plotHeight + GAP_PX + SPEED_PX + 22;
+export const traceHeight = (plotHeight: number): number =>
+  TRACE_TOP_PX + plotHeight + 2 * GAP_PX + SPEED_PX + POWER_PX + 22;
 
 export function traceView(
   result: StintResult,
@@ -52,6 +60,7 @@ export function traceView(
   const x = distanceScale(clock, lap, track.length_m, [left, right]);
   const frame = { left, top: TRACE_TOP_PX, width: x.right - left, height: plotHeight };
   const speedFrame = { ...frame, top: frame.top + plotHeight + GAP_PX, height: SPEED_PX };
+  const powerFrame = { ...frame, top: speedFrame.top + SPEED_PX + GAP_PX, height: POWER_PX };
   const face_K = corner.columns?.face_K ?? new Float64Array();
   const cheek_K = corner.columns?.cheek_K ?? face_K;
   const { bite_K, facePeak_K } = corner.window;
@@ -60,6 +69,8 @@ export function traceView(
   const [low, high] = steadyRange(bite_K - MARGIN_K, facePeak_K + MARGIN_K, reach, STEP_K);
   const y = valueScale(low, high, frame.top + plotHeight, frame.top);
   const speedY = valueScale(0, result.topSpeed_mps * 1.08, speedFrame.top + SPEED_PX, speedFrame.top);
+  const most_W = Math.max(LEAST_POWER_W, ...clock.brakePower_W) * 1.08;
+  const powerY = valueScale(0, most_W, powerFrame.top + POWER_PX, powerFrame.top);
   const line = (values: Float64Array, scale: ValueScale): Point[] =>
     values.length === 0
       ? []
@@ -79,14 +90,17 @@ export function traceView(
   return {
     frame,
     speedFrame,
+    powerFrame,
     x,
     y,
     speedY,
+    powerY,
     corner,
     face: line(face_K, y),
     cheek: line(cheek_K, y),
     pinned: pinnedLine(pinned, lap, x, y),
     speed: line(clock.speed_mps, speedY),
+    power: line(clock.brakePower_W, powerY),
     stops,
   };
 }

@@ -1,5 +1,5 @@
 import type { StintResult } from '../../engine/index.ts';
-import { kelvins, level, levelNumber } from '../display/format.ts';
+import { kelvins, levelNumber } from '../display/format.ts';
 import { unitName } from '../display/units.ts';
 import type { Point } from './columns.ts';
 import { isNarrow } from './lap-scale.ts';
@@ -30,12 +30,28 @@ export function cornerNames({ x, stops }: TraceView, result: StintResult): Word[
   }));
 }
 
+/** The numbers of the hard stops, each in its ring. */
+export const stopNumbers = ({ stops, frame }: TraceView): Word[] =>
+  stops
+    .filter(({ stop }) => stop.hard)
+    .map(({ start }, i) => ({ start, text: String(i + 1) }))
+    .filter(({ start }) => start.y <= frame.top + frame.height)
+    .map(({ start, text }) => ({ text, x: start.x, y: start.y + 5, anchor: 'middle', tone: 'bold' }));
+
+/** Room that a numbered ring takes, from its middle [px] */
+const RING_PX = 11;
+
 /** Peaks and starts of the stops, most telling first, each only where it has room. */
 export function traceWords(view: TraceView, width: number): Word[] {
   const { frame, corner, stops, face, y } = view;
   const { facePeak_K, bite_K } = corner.window;
   const hard = stops.filter(({ stop }) => stop.hard).sort((a, b) => a.stop.startFace_K - b.stop.startFace_K);
-  const rings = hard.map(({ start }) => ({ left: start.x - 6, top: start.y - 6, width: 12, height: 12 }));
+  const rings = hard.map(({ start }) => ({
+    left: start.x - RING_PX,
+    top: start.y - RING_PX,
+    width: 2 * RING_PX,
+    height: 2 * RING_PX,
+  }));
   const { words, add } = lettering(frame, [face], rings);
   for (const each of hard) add(levelNumber(each.stop.startFace_K), 'bold', aroundStart(each));
   const byPeak = [...stops].sort((a, b) => b.stop.peakFace_K - a.stop.peakFace_K);
@@ -45,12 +61,15 @@ export function traceWords(view: TraceView, width: number): Word[] {
     if (over_K > 0) add(`${figure}, +${kelvins(over_K)}`, 'hot', aroundPeak(each));
     else add(figure, 'bold', aroundPeak(each));
   }
-  const coldest = hard[0];
-  if (coldest) {
-    const margin_K = coldest.stop.startFace_K - bite_K;
+  for (const { stop, start } of hard) {
+    const margin_K = stop.startFace_K - bite_K;
     const text = margin_K < 0 ? `\u2212${kelvins(margin_K)}` : kelvins(margin_K);
+    const aside = textWidth(text) / 2 + 6;
+    const middle = (start.y + y.of(bite_K)) / 2 + 4;
     add(text, 'ink', [
-      { x: coldest.start.x + textWidth(text) / 2 + 10, y: (coldest.start.y + y.of(bite_K)) / 2 + 4 },
+      { x: start.x + aside, y: middle },
+      { x: start.x + aside, y: middle + 8 },
+      { x: start.x - aside, y: middle + 4 },
     ]);
   }
   if (isNarrow(width)) {
@@ -68,17 +87,17 @@ function aroundPeak({ peak }: TraceStop): Point[] {
 
 function aroundStart({ start }: TraceStop): Point[] {
   return [
-    { x: start.x - 20, y: start.y + 14 },
-    { x: start.x - 24, y: start.y + 20 },
-    { x: start.x + 20, y: start.y + 16 },
-    { x: start.x - 22, y: start.y - 14 },
+    { x: start.x - 26, y: start.y + 4 },
+    { x: start.x - 24, y: start.y + 18 },
+    { x: start.x + 26, y: start.y + 12 },
+    { x: start.x - 24, y: start.y - 14 },
   ];
 }
 
 /** Names at the right: the areas in bold, the lines where they end. */
 export function traceEnds(view: TraceView, width: number, pinnedLabel: string | null): Word[] {
   if (isNarrow(width)) return [];
-  const { frame, y, corner, face, cheek, pinned, speedFrame, x } = view;
+  const { frame, y, corner, face, cheek, pinned, speedFrame, powerFrame, x } = view;
   const bottom = frame.top + frame.height;
   const ends: [string, number | undefined, Word['tone']][] = [
     ['too hot', (frame.top + y.of(corner.window.facePeak_K)) / 2, 'bold'],
@@ -98,16 +117,18 @@ export function traceEnds(view: TraceView, width: number, pinnedLabel: string | 
     const short = textWidth(text) > width - x.right - 6 ? 'pinned' : text;
     return { text: short, x: x.right + 6, y: (places[i] ?? 0) + 5, anchor: 'start', tone };
   });
-  words.push({ text: 'speed', x: x.right + 6, y: speedFrame.top + 28, anchor: 'start', tone: 'bold' });
-  words.push({
-    text: unitName('km/h'),
+  const beside = (text: string, y: number, tone: Word['tone']): Word => ({
+    text,
     x: x.right + 6,
-    y: speedFrame.top + 45,
+    y,
     anchor: 'start',
-    tone: 'ink',
+    tone,
   });
-  return words;
+  return [
+    ...words,
+    beside('speed', speedFrame.top + 22, 'bold'),
+    beside(unitName('km/h'), speedFrame.top + 39, 'ink'),
+    beside('braking', powerFrame.top + 13, 'bold'),
+    beside('all four, kW', powerFrame.top + 30, 'ink'),
+  ];
 }
-
-export const levelAt = (values: ArrayLike<number> | undefined, index: number): string =>
-  level(values?.[index] ?? 0);

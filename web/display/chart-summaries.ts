@@ -38,6 +38,10 @@ export function lapSummary(corner: CornerResult, lap: Lap): string {
   return parts.filter(Boolean).join(' ');
 }
 
+/** How the trace of a lap is read. */
+export const traceNote = (pinned: string | null): string =>
+  `Numbered rings: hard stops as they start, and how far from bite. Small rings: light ones.${pinned === null ? '' : ` Dashed: ${pinned}.`}`;
+
 /** "66 K above bite" */
 export function biteWords(start_K: number, { window }: CornerResult): string {
   const margin_K = start_K - window.bite_K;

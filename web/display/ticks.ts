@@ -36,6 +36,13 @@ export function distanceTicks(length_m: number): Tick[] {
   }));
 }
 
+/** One or two marks in kilowatts up to a power [W] */
+export function powerTicks(high_W: number): Tick[] {
+  const high = high_W / 1000;
+  const step = [50, 100, 200, 500, 1000].find((each) => high / each < 3) ?? 2000;
+  return marks(step, high, step).map((mark) => ({ at: mark * 1000, text: String(mark) }));
+}
+
 /** "10 min", "45 s": how long the car stands. */
 export const stopTime = (duration_s: number): string =>
   duration_s < 60

@@ -7,6 +7,9 @@ export interface Room {
   hasPlaybackRow: boolean;
   plot: number;
   map: number;
+  /** The same of a lap's trace and of the map under it. */
+  lapPlot: number;
+  lapMap: number;
   mouth: number;
   /** Whether the strips' buttons stand beside the mouth, for want of height. */
   isStacked: boolean;
@@ -17,6 +20,8 @@ const WIDE_PX = 1280;
 const TRAY_PX = 900;
 /** What the rest of each column takes of the window's height [px] */
 const BESIDE = { plot: 628, map: 684, mouth: 681 };
+/** The lowest window in which trace and map stand above each other without scrolling, and what both have there [px] */
+const LAP = { window: 800, plot: 112, map: 108 };
 /** A row of buttons for the strips under the mouth [px] */
 const STRIPS_PX = 48;
 /** From this height of the mouth on there is room for that row. */
@@ -35,10 +40,13 @@ export function roomIn(width: number, height: number, hasGloves = false): Room {
       hasPlaybackRow: true,
       plot: isWide ? 340 : 240,
       map: isWide ? 240 : 190,
+      lapPlot: 300,
+      lapMap: isWide ? 240 : 190,
       mouth: 190,
       isStacked: false,
     };
   const mouth = height - BESIDE.mouth;
+  const more = Math.max(0, height - LAP.window);
   const isStacked = mouth - STRIPS_PX < TALL_PX;
   return {
     isWide,
@@ -46,6 +54,8 @@ export function roomIn(width: number, height: number, hasGloves = false): Room {
     hasPlaybackRow: false,
     plot: between(170, height - BESIDE.plot, 340),
     map: between(112, height - BESIDE.map, 240),
+    lapPlot: Math.min(320, LAP.plot + 0.65 * more),
+    lapMap: Math.min(240, LAP.map + 0.35 * more),
     mouth: between(96, isStacked ? mouth : mouth - STRIPS_PX, 200),
     isStacked,
   };
