@@ -29,7 +29,7 @@ test('a trace can be dropped on the sheet', async ({ page }) => {
     return carried;
   }, text);
   await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
-  await expect(page.getByText('Drop the speed trace anywhere on the sheet.')).toBeVisible();
+  await expect(page.getByText('Drop a speed trace, or the file of a sheet, anywhere.')).toBeVisible();
   await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
   await expect(page.getByRole('heading', { name: 'dropped.csv' })).toBeVisible();
   await expect(page.getByText(/Understood as/)).toBeVisible();

@@ -16,7 +16,7 @@ import { equalised } from './sides.ts';
 export type { Run };
 
 /** What undo brings back. */
-interface Sheet {
+export interface Sheet {
   scenario: Scenario;
   pins: readonly Pin[];
 }
@@ -42,7 +42,9 @@ export class Session {
   #history = $state.raw<History<Sheet>>(emptyHistory);
   #client: EngineClient;
 
-  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, scenario = defaultScenario()) {
+  /** @param opened - what the browser kept may be of another version: the default where it is not a scenario */
+  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, opened = defaultScenario()) {
+    const scenario = checkScenario(opened).ok ? opened : defaultScenario();
     this.#scenario = $state.raw(scenario);
     this.#pins = new Pins(open);
     const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
@@ -66,12 +68,12 @@ export class Session {
   get pins(): readonly PinnedStint[] {
     return this.#pins.runs;
   }
-  /** The one of them that differences are told against: the one chosen, else the newest. */
-  get pinned(): PinnedStint | null {
   /** The one that the newest took the place of; null where it took none. */
   get madeRoom(): Pin | null {
     return this.#madeRoom;
   }
+  /** The one of them that differences are told against: the one chosen, else the newest. */
+  get pinned(): PinnedStint | null {
     const pins = this.#pins.runs;
     return pins.find(({ scenario }) => scenario === this.#chosen) ?? pins.at(-1) ?? null;
   }
@@ -86,6 +88,9 @@ export class Session {
   get complaints(): readonly string[] {
     const lines = this.#problems.map(problemLine);
     return this.#failure ? [...lines, this.#failure] : lines;
+  }
+  get history(): History<Sheet> {
+    return this.#history;
   }
   get undoName(): string | null {
     const step = this.#history.past.at(-1);
@@ -120,12 +125,12 @@ export class Session {
   /** Another set of panels for an axle's mouth. Returns what was refused. */
   fitPanels(axle: Axle, panels_pct: readonly number[]): readonly Problem[] {
     const key = `brakes.${axle}.duct.panels_pct`;
-    return this.#whole(withValue(this.#scenario, key, panels_pct), `${axle} panels`);
+    return this.replace(withValue(this.#scenario, key, panels_pct), `${axle} panels`);
   }
 
   /** Drops what one side of an axle has of its own, as one step. */
   equalSides(axle: Axle): void {
-    this.#whole(equalised(this.#scenario, axle), `${axle} left and right`);
+    this.replace(equalised(this.#scenario, axle), `${axle} left and right`);
   }
 
   /** The hand has let go of a control. */
@@ -176,6 +181,26 @@ export class Session {
     return this.#pins.hold(scenarios.reduce(withPin, []));
   }
 
+  /** Another scenario whole, as a step of its own. Returns what was refused. */
+  replace(scenario: unknown, name: string): readonly Problem[] {
+    const parsed = checkScenario(scenario);
+    if (!parsed.ok) return parsed.problems;
+    this.settle();
+    this.#take(parsed, name);
+    this.settle();
+    return [];
+  }
+
+  /** Steps of an earlier time, which go before those that were taken since. */
+  remember({ past, future }: Pick<History<Sheet>, 'past' | 'future'>): void {
+    const { past: since } = this.#history;
+    this.#history = {
+      ...this.#history,
+      past: [...past, ...since],
+      future: since.length > 0 ? this.#history.future : future,
+    };
+  }
+
   undo(): void {
     this.#stepTo(undone(this.#history, this.#sheet));
   }
@@ -185,16 +210,6 @@ export class Session {
 
   close(): void {
     this.#client.close();
-  }
-
-  /** A change that no single key holds: a step of its own. */
-  #whole(scenario: unknown, name: string): readonly Problem[] {
-    const parsed = checkScenario(scenario);
-    if (!parsed.ok) return parsed.problems;
-    this.settle();
-    this.#take(parsed, name);
-    this.settle();
-    return [];
   }
 
   /** Something of the library, which is loaded for it. */
@@ -215,6 +230,7 @@ export class Session {
   #repin(pins: readonly Pin[], name: string): void {
     this.settle();
     this.#history = settled(noted(this.#history, this.#sheet, name));
+    this.#madeRoom = null;
     void this.#pins.hold(pins);
   }
 
@@ -230,7 +246,6 @@ export class Session {
     if (!step) return;
     const { scenario, pins } = step.state;
     this.#history = step.history;
-    this.#madeRoom = null;
     // a step that was kept may be of another version
     const parsed = checkScenario(scenario);
     this.#problems = parsed.ok ? [] : parsed.problems;

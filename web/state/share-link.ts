@@ -5,11 +5,9 @@ import { shippedStint, withCar, withCircuit } from '../../engine/scenario/librar
 import { migrated } from '../../engine/scenario/migrate.ts';
 import { parseScenario } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
+import { LINK_MARK } from './link-mark.ts';
 import { scenarioHash } from './scenario-hash.ts';
 import { differenceOf, differing } from './tree-difference.ts';
-
-/** What the fragment of such a link begins with. */
-export const LINK_MARK = '#s=';
 
 /** Longer ones are cut off by what carries links: letters, chats, codes to photograph [characters] */
 export const LONGEST_LINK = 1500;

@@ -23,7 +23,8 @@ export function fileText(scenario: Scenario): string {
 }
 
 /** "heavy-closed-car-sorrelby-2026-11-26.json" */
-export function fileName({ car, circuit, trace }: Scenario, now: Date): string {
+export function fileName({ car, circuit, trace }: Scenario, now_ms: number): string {
+  const now = new Date(now_ms);
   const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) =>
     `${part}`.padStart(2, '0'),
   );

@@ -58,9 +58,9 @@ describe('a file of the sheet', () => {
   });
 
   it('is named by car, circuit and day', () => {
-    expect(fileName(first, new Date(2026, 2, 7))).toBe('heavy-closed-car-sorrelby-2026-03-07.json');
+    expect(fileName(first, new Date(2026, 2, 7).getTime())).toBe('heavy-closed-car-sorrelby-2026-03-07.json');
     const odd = { ...first, car: { ...first.car, name: ' Möhre / 7:"?' } };
-    expect(fileName(odd, new Date(2026, 10, 26))).toBe('mohre-7-sorrelby-2026-11-26.json');
+    expect(fileName(odd, new Date(2026, 10, 26).getTime())).toBe('mohre-7-sorrelby-2026-11-26.json');
   });
 });
 

@@ -12,6 +12,8 @@ export const lapTable = () => import('./LapTable.svelte');
 export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
+export const keptSheet = () => import('../../frame/KeptSheet.svelte');
+export const sheetFile = () => import('../../frame/sheet-file.ts');
 export const menu = () => import('../../frame/Menu.svelte');
 export const overChart = () => import('./over-chart.ts');
 export const pinList = () => import('./Pins.svelte');
@@ -41,6 +43,7 @@ export function loadAll(): void {
     windowFields,
     tray,
     traceFile,
+    sheetFile,
     library,
   ])
     load().catch(() => undefined);
