@@ -129,7 +129,7 @@ test('phases are moved, split, duplicated and removed, the focus goes along, and
   await expect(row(/^2 Push, 9\slaps/)).toBeFocused();
   await expect(row(/^2/)).toHaveAttribute('aria-expanded', 'false');
 
-  await expect(undo).toHaveAttribute('title', 'Undo phase 2 removed');
+  await expect(undo).toHaveAccessibleDescription('Undo phase 2 removed');
   await page.keyboard.press('Control+z');
   await expect(rows).toHaveCount(6);
   await page.keyboard.press('Control+z');

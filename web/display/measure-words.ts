@@ -67,7 +67,7 @@ function endsWords(
   if (cool === null || warm === null) return '';
   const move = (by_K: number): string =>
     isNothing(by_K) ? 'as it is' : `${kelvins(by_K)} ${by_K > 0 ? up : down}`;
-  return `At ${amount(low)} the ${what} is ${move(cool)}, at ${amount(high)} ${move(warm)}.`;
+  return `At ${amount(low)} the ${what} is ${move(cool)}, at ${amount(high)} it is ${move(warm)}.`;
 }
 
 /** The same for both axles: looked up by what stands after them. */

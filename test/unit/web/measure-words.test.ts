@@ -30,14 +30,14 @@ describe('what to measure first', () => {
   it('says what each moves, at which end, why it is unsure and how to measure it', () => {
     const [first] = toMeasure(found('hot', effect('brakes.front.disc.vane_enhancement', 54)), front);
     expect(plain(first!.moves)).toBe('±54 K');
-    expect(plain(first!.ends)).toBe('At 1.2 the face peak is 44 K hotter, at 2.2 35 K cooler.');
+    expect(plain(first!.ends)).toBe('At 1.2 the face peak is 44 K hotter, at 2.2 it is 35 K cooler.');
     expect(first!.why).toBe('Taken as 1.6; unsure: casting roughness.');
     expect(first!.how).toMatch(/^Log the disc on a long straight/);
   });
 
   it('speaks of the coldest stop where cold fails first', () => {
     const [first] = toMeasure(found('cold', effect('brakes.front.duct.recovery', 20)), front);
-    expect(plain(first!.ends)).toBe('At 1.2 the coldest stop is 30 K warmer, at 2.2 20 K colder.');
+    expect(plain(first!.ends)).toBe('At 1.2 the coldest stop is 30 K warmer, at 2.2 it is 20 K colder.');
     const none = effect('brakes.front.duct.recovery', 20, { atLow: shift(1, null) });
     expect(toMeasure(found('cold', none), front)[0]!.ends).toBe('');
   });
