@@ -3,7 +3,6 @@ import { blankings, type BlankingMap } from '../../../engine/advise/blankings.ts
 import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
-import type { Changes } from '../../../engine/scenario/override.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
 import { compile } from '../../../engine/stint/compile.ts';
 import { run } from '../../../engine/stint/run.ts';

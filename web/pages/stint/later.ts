@@ -8,6 +8,7 @@ export const lapSamples = () => import('./LapSamples.svelte');
 export const hardStops = () => import('./HardStops.svelte');
 export const discMoment = () => import('./MomentDrawing.svelte');
 export const momentTable = () => import('./MomentTable.svelte');
+export const allBlankings = () => import('./AllBlankings.svelte');
 export const lapTable = () => import('./LapTable.svelte');
 export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
@@ -32,6 +33,7 @@ export function loadAll(): void {
     hardStops,
     discMoment,
     momentTable,
+    allBlankings,
     lapTable,
     ledger,
     feelList,
