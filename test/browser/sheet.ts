@@ -10,7 +10,7 @@ export interface Sheet {
 
 export async function openSheet(page: Page): Promise<Sheet> {
   await page.goto('/');
-  const sentence = page.getByRole('status').first();
+  const sentence = page.locator('.sentence').getByRole('status');
   await expect(sentence).toContainText(/alibrated/);
   return {
     sentence,
