@@ -1,8 +1,7 @@
 /** The words of the ledger: names of its parts, what each is, the take-away title, the summary, the change. */
-import type { CornerResult, Ledger } from '../../engine/index.ts';
+import type { CornerResult, LapKind, Ledger } from '../../engine/index.ts';
 import { cornerName } from '../display/corner.ts';
 import { capital, decimal, NBSP } from '../display/format.ts';
-import { kindWord } from '../display/headings.ts';
 import { megajoules, OUT, type Account, type LedgerView, type Part } from './ledger-parts.ts';
 import type { PinnedRun } from './stint-view.ts';
 
@@ -48,7 +47,7 @@ export const PART_WORDS: Record<Part, PartWords> = {
     who: 'the vanes’ air',
     does: 'took',
     what: 'Air that the duct feeds and the turning disc pumps warms along the passages between the cheeks.',
-    equation: 'ṁ c (1 − e^(−hA/ṁc)) (T − T₀)',
+    equation: 'ṁ c (1 − exp(−hA/ṁc)) (T − T₀)',
     model: 'Disc, Vanes',
   },
   faces: {
@@ -93,6 +92,13 @@ export const PART_WORDS: Record<Part, PartWords> = {
   },
 };
 
+const KINDS: Record<LapKind, string> = {
+  out: 'an out-lap',
+  push: 'a push lap',
+  safety: 'a lap behind the safety car',
+  in: 'an in-lap',
+};
+
 /** Unexplained heat up to this share of all is not worth a word: it is under what is printed. */
 const CLOSED = 1e-6;
 
@@ -132,20 +138,20 @@ export function ledgerTitle(corner: CornerResult, lap: number | null, { now, dig
 export function ledgerSummary(corner: CornerResult, lap: number | null, { now }: LedgerView): string {
   const { steps, total_J, residual_J, units } = now;
   const kind = corner.laps.find((each) => each.lap === lap)?.kind;
-  const when = kind ? `, ${kindWord(kind)}` : ', standing included';
-  const whose = `Heat of one ${cornerName(corner)} brake${when}: disc, bell, pads, caliper and fluid.`;
+  const when = kind ? `on ${KINDS[kind]}` : 'standing included';
+  const whose = `One ${cornerName(corner)} brake, disc to fluid, ${when}.`;
   const air = steps.vanes.pct + steps.faces.pct + steps.others.pct;
   const isClosed = Math.abs(residual_J) <= CLOSED * total_J;
   const end = isClosed
-    ? 'What came in is what went out or stayed.'
-    : `${decimal(residual_J / 1e6, 3)}${NBSP}MJ of it is not accounted for.`;
-  return [whose, units > 0 ? `Air took ${share(air)} in all.` : '', end].filter(Boolean).join(' ');
+    ? 'All heat is accounted for.'
+    : `${decimal(residual_J / 1e6, 3)}${NBSP}MJ is not accounted for.`;
+  return [whose, units > 0 ? `Air took ${share(air)}.` : '', end].filter(Boolean).join(' ');
 }
 
 /** How many changes are told in words; the table has all. */
 const TOLD = 3;
 
-/** "Against pinned 50 %: the vanes’ air took 3.1 MJ less, radiation 1.9 MJ more." */
+/** "Dashed: pinned 50 %. Against it the vanes’ air took 3.1 MJ less, radiation took 1.9 MJ more." */
 export function ledgerChange(
   { rows, pinned, digits }: LedgerView,
   run: PinnedRun,
@@ -153,7 +159,7 @@ export function ledgerChange(
 ): string {
   if (!pinned) return lap === null ? '' : `The run ${run.label} has no lap${NBSP}${lap}.`;
   const changes = rows.flatMap(({ part, change }) => (change ? [{ part, change }] : []));
-  if (changes.length === 0) return `Against ${run.label}: the same, to ${heat(1, digits)}.`;
+  if (changes.length === 0) return `Dashed: ${run.label}; the same, to ${heat(1, digits)}.`;
   const words = changes
     .toSorted((a, b) => Math.abs(b.change) - Math.abs(a.change))
     .slice(0, TOLD)
@@ -161,7 +167,7 @@ export function ledgerChange(
       const { who, does } = PART_WORDS[part];
       return `${who} ${does} ${heat(change, digits)} ${change > 0 ? 'more' : 'less'}`;
     });
-  return `Against ${run.label}: ${words.join(', ')}.`;
+  return `Dashed: ${run.label}. Against it ${words.join(', ')}.`;
 }
 
 /** "+0.12", "−0.30", "0.00": a change, under a heading that has the unit. */

@@ -139,18 +139,18 @@ describe('the words of a ledger', () => {
 
   it('say that the books close only where they do', () => {
     const view = (residual: number) => ledgerView({ ...warming, residual }, null);
-    expect(ledgerSummary(front, 2, view(1e-8))).toContain('What came in is what went out or stayed.');
-    expect(plain(ledgerSummary(front, 2, view(4e4)))).toContain('0.040 MJ of it is not accounted for.');
+    expect(ledgerSummary(front, 2, view(1e-8))).toContain('All heat is accounted for.');
+    expect(plain(ledgerSummary(front, 2, view(4e4)))).toContain('0.040 MJ is not accounted for.');
   });
 
   it('name the largest changes against the pinned run, and which way', () => {
     const before = run({ ...warming, vaneAir: 1.402e6, radiation: 0.092e6, brakeHeat: 2.5e6 });
     const view = ledgerView(warming, ledgerAt(before.corner, 2)!);
     expect(plain(ledgerChange(view, before, 2))).toBe(
-      'Against pinned 50 %: the vanes’ air took 0.30 MJ less, friction made 0.25 MJ less, radiation took 0.05 MJ more.',
+      'Dashed: pinned 50 %. Against it the vanes’ air took 0.30 MJ less, friction made 0.25 MJ less, radiation took 0.05 MJ more.',
     );
     expect(plain(ledgerChange(ledgerView(warming, warming), before, 2))).toBe(
-      'Against pinned 50 %: the same, to 0.01 MJ.',
+      'Dashed: pinned 50 %; the same, to 0.01 MJ.',
     );
   });
 
