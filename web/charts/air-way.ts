@@ -33,18 +33,19 @@ export interface AirWay {
 
 /** @param blanked - covered share of the mouth, or null without a duct [-] */
 export function airWay(view: MomentView, flows: Flows, blanked: number | null): AirWay {
-  const { ring, gap, plenum, duct_y } = view;
+  const { ring, gap, plenum, duct_y, scale } = view;
+  const mouth = { left: MOUTH.left, taper: MOUTH.taper * scale, height: MOUTH.height * scale };
   const x = gap ? gap.left + gap.width / 2 : ring.left + ring.width / 2;
-  const most = gap ? gap.width * 0.86 : 40;
+  const most = gap ? gap.width * 0.86 : 40 * scale;
   const widthOf = (kgps: number): number =>
-    Math.abs(kgps) < NONE_KGPS ? 0 : Math.min(most, Math.max(LEAST_PX, Math.abs(kgps) * PX_PER_KGPS));
+    Math.abs(kgps) < NONE_KGPS ? 0 : Math.min(most, Math.max(LEAST_PX, Math.abs(kgps) * PX_PER_KGPS * scale));
   const ribbon = (kgps: number, path: string, head: [x: number, y: number, way: Way]): Ribbon | null => {
     const width = widthOf(kgps);
     return width === 0 ? null : { path, width, head: headPath(...head, width) };
   };
-  const top = duct_y - MOUTH.height / 2;
-  const opened_y = blanked === null ? duct_y : top + (MOUTH.height * (1 + blanked)) / 2;
-  const start = MOUTH.left + MOUTH.taper;
+  const top = duct_y - mouth.height / 2;
+  const opened_y = blanked === null ? duct_y : top + (mouth.height * (1 + blanked)) / 2;
+  const start = mouth.left + mouth.taper;
   const from = plenum.left + plenum.width / 2;
   const isDrawn = flows.leak_kgps < 0;
   const leak_x = plenum.left + plenum.width - 6;
@@ -67,19 +68,19 @@ export function airWay(view: MomentView, flows: Flows, blanked: number | null): 
       `M${leak_x} ${duct_y - 12}V${ring.top + ring.height - 8}Q${leak_x} ${ring.top + ring.height - 26} ${leak_x - 22} ${ring.top + ring.height - 26}`,
       isDrawn ? [leak_x, duct_y - 6, 'down'] : [leak_x - 30, ring.top + ring.height - 26, 'left'],
     ),
-    walls: blanked === null ? '' : wallsPath(plenum.left, duct_y),
-    blank: blanked === null ? null : { left: MOUTH.left - 5, top, width: 10, height: MOUTH.height * blanked },
+    walls: blanked === null ? '' : wallsPath(plenum.left, duct_y, scale),
+    blank: blanked === null ? null : { left: MOUTH.left - 5, top, width: 10, height: mouth.height * blanked },
     names: {
       vanes: x,
       leak: { x: leak_x - 38, y: ring.top + ring.height - 22 },
-      duct: duct_y + MOUTH.height / 2 + 17,
+      duct: duct_y + mouth.height / 2 + 17,
     },
   };
 }
 
-function wallsPath(end: number, middle: number): string {
+function wallsPath(end: number, middle: number, scale: number): string {
   const wall = (way: 1 | -1): string =>
-    `M${MOUTH.left} ${middle + (way * MOUTH.height) / 2}L${MOUTH.left + MOUTH.taper} ${middle + (way * MOUTH.hose) / 2}H${end}`;
+    `M${MOUTH.left} ${middle + (way * scale * MOUTH.height) / 2}L${MOUTH.left + scale * MOUTH.taper} ${middle + (way * scale * MOUTH.hose) / 2}H${end}`;
   return wall(-1) + wall(1);
 }
 

@@ -7,6 +7,9 @@ import type { RingDims } from './section-view.ts';
 type Pair = [Box, Box];
 
 export interface MomentView {
+  height: number;
+  /** How much larger everything is than where there is least room. */
+  scale: number;
   caliper: Pair;
   bore: Pair;
   plates: Pair;
@@ -23,33 +26,40 @@ export interface MomentView {
   plenum: Box;
 }
 
-export const MOMENT_HEIGHT_PX = 318;
+const HEIGHT_PX = 306;
 /** Narrower, names would touch: the drawing is scrolled. */
 export const MOMENT_LEAST_PX = 480;
 
-const TOP_PX = 66;
+const TOP_PX = 54;
 const RING_PX = 150;
 const PAD_PX = 100;
 const LABELS_PX = 116;
 const widths = { caliper: 26, plate: 8, pad: 30 };
+/** A thick ring gives way to the names beside it [px] */
+const THICKEST_PX = 120;
+const LARGEST = 1.4;
 const SIDE_PX = widths.caliper + widths.plate + widths.pad;
 const PLENUM_PX = { away: 8, width: 40, height: 52 };
 
 /** The ring is drawn to scale in thickness and height, unless that leaves no room beside it; the rest is not. */
-export function momentView(width: number, kind: 'vented' | 'solid', dims: RingDims): MomentView {
+export function momentView(
+  { width, tallest }: { width: number; tallest: number },
+  kind: 'vented' | 'solid',
+  dims: RingDims,
+): MomentView {
+  const scale = Math.max(1, Math.min(LARGEST, width / MOMENT_LEAST_PX, tallest / HEIGHT_PX));
   const gap_mm = kind === 'vented' ? dims.gap_mm : 0;
-  const scale = RING_PX / ((dims.outer_mm - dims.inner_mm) / 2);
   const all_mm = 2 * dims.cheek_mm + gap_mm;
-  const thickness = Math.min(120, all_mm * scale);
+  const thickness = Math.min(THICKEST_PX, (all_mm * RING_PX) / ((dims.outer_mm - dims.inner_mm) / 2));
   const cheek = (thickness * dims.cheek_mm) / all_mm;
-  const left = width - LABELS_PX - SIDE_PX - thickness;
+  const left = (width - LABELS_PX) / scale - SIDE_PX - thickness;
   const right = left + thickness;
   const foot = TOP_PX + RING_PX;
   const box = (x: number, y: number, wide: number, height: number): Box => ({
-    left: x,
-    top: y,
-    width: wide,
-    height,
+    left: scale * x,
+    top: scale * y,
+    width: scale * wide,
+    height: scale * height,
   });
   const both = (away: number, wide: number, y: number, height: number): Pair => [
     box(left - away - wide, y, wide, height),
@@ -57,6 +67,8 @@ export function momentView(width: number, kind: 'vented' | 'solid', dims: RingDi
   ];
   const ring = box(left, TOP_PX, thickness, RING_PX);
   return {
+    height: scale * HEIGHT_PX,
+    scale,
     pads: both(0, widths.pad, TOP_PX + 3, PAD_PX),
     plates: both(widths.pad, widths.plate, TOP_PX + 3, PAD_PX),
     caliper: both(widths.pad + widths.plate, widths.caliper, TOP_PX - 8, PAD_PX + 16),
@@ -67,23 +79,24 @@ export function momentView(width: number, kind: 'vented' | 'solid', dims: RingDi
         : [ring],
     gap: kind === 'vented' ? box(left + cheek, TOP_PX, thickness - 2 * cheek, RING_PX) : null,
     ring,
-    bell: bellPath(right, Math.min(12, cheek), foot),
-    axis_y: foot + 88,
-    duct_y: foot + 36,
+    bell: bellPath(right, Math.min(12, cheek), foot, scale),
+    axis_y: scale * (foot + 88),
+    duct_y: scale * (foot + 36),
     plenum: box(left - PLENUM_PX.away - PLENUM_PX.width, foot + 10, PLENUM_PX.width, PLENUM_PX.height),
   };
 }
 
 /** From the foot of the outboard cheek out to the hub: it closes the bore, so that the air goes up through the vanes. */
-const bellPath = (right: number, wall: number, foot: number): string =>
-  `M${right} ${foot}v14h26v56h${-wall}v${wall - 56}h-26v${-14 - wall}z`;
+function bellPath(right: number, wall: number, foot: number, scale: number): string {
+  const at = (value: number): number => scale * value;
+  return `M${at(right)} ${at(foot)}v${at(14)}h${at(26)}v${at(56)}h${at(-wall)}v${at(wall - 56)}h${at(-26)}v${at(-14 - wall)}z`;
+}
 
 export interface Leader {
   from: Point;
   /** Baseline of the name. */
   x: number;
   y: number;
-  anchor: 'start' | 'end';
 }
 
 /** Height of a name with its value under it [px] */
@@ -91,31 +104,34 @@ const LABEL_PX = 37;
 
 /** Where each part's name stands, left or right of the drawing, and the point on the part that it is of. */
 export function momentLeaders(view: MomentView, width: number): Record<string, Leader> {
-  const { ring, cheeks, caliper, bore, pads, gap } = view;
+  const { ring, cheeks, caliper, bore, pads, gap, scale } = view;
   const outer = cheeks.at(-1) ?? ring;
   const [left, right] = [caliper[0].left, caliper[1].left + caliper[1].width];
-  const middle = (box: Box, down: number): Point => ({ x: box.left + box.width / 2, y: box.top + down });
+  const on = (box: Box, across: number, down: number): Point => ({
+    x: box.left + box.width * across,
+    y: box.top + scale * down,
+  });
   const onRight: [string, Point][] = [
-    ['rim_K', middle(outer, 3)],
-    ['wall_K', gap ? { x: outer.left + 2, y: ring.top + 52 } : middle(ring, 52)],
-    ['cheek_K', gap ? middle(outer, 84) : { x: ring.left + ring.width * 0.75, y: ring.top + 84 }],
-    ['face_K', { x: ring.left + ring.width - 2, y: ring.top + 118 }],
-    ['bell_K', { x: ring.left + ring.width + 20, y: ring.top + ring.height + 40 }],
+    ['rim_K', on(outer, 0.5, 3)],
+    ['wall_K', gap ? on(outer, 0.08, 52) : on(ring, 0.5, 52)],
+    ['cheek_K', on(outer, gap ? 0.5 : 0.75, 84)],
+    ['face_K', on(outer, 0.95, 118)],
+    ['bell_K', { x: ring.left + ring.width + 20 * scale, y: ring.top + ring.height + 40 * scale }],
   ];
   const onLeft: [string, Point][] = [
-    ['wheelhouse_K', { x: left - 12, y: ring.top - 16 }],
-    ['caliper_K', { x: caliper[0].left + 7, y: ring.top + 12 }],
-    ['fluid_K', middle(bore[0], 24)],
-    ['pad_K', middle(pads[0], 82)],
+    ['wheelhouse_K', { x: left - 12, y: Math.max(26, ring.top - 16 * scale) }],
+    ['caliper_K', on(caliper[0], 0.25, 20)],
+    ['fluid_K', on(bore[0], 0.5, 24)],
+    ['pad_K', on(pads[0], 0.5, 82)],
   ];
   const placed = (side: [string, Point][], x: number): [string, Leader][] => {
     const ys = spreadLabels(
       side.map(([, from]) => from.y - 4),
       LABEL_PX,
       24,
-      MOMENT_HEIGHT_PX - 40,
+      view.height - 40,
     );
-    return side.map(([key, from], i) => [key, { from, x, y: ys[i] ?? from.y, anchor: 'start' }]);
+    return side.map(([key, from], i) => [key, { from, x, y: ys[i] ?? from.y }]);
   };
   return Object.fromEntries([
     ...placed(onRight, Math.min(width - 96, right + 18)),
