@@ -3,6 +3,7 @@ import type { Axle, CornerResult, CornerSensitivity, Effect } from '../../engine
 import { nameOf } from '../../engine/scenario/key-name.ts';
 import { unitOf } from '../../engine/scenario/field.ts';
 import { capital, digitsOf, isNothing, kelvins, withUnit } from './format.ts';
+import { noticeWords } from './notice-words.ts';
 
 export interface ToMeasure {
   key: string;
@@ -71,7 +72,8 @@ function endsWords(
 }
 
 /** The same for both axles: looked up by what stands after them. */
-const howTo = (key: string): string => capital(HOW[key.replace(/^brakes\.(front|rear)\./, '')] ?? '');
+const howTo = (key: string): string =>
+  capital(noticeWords(HOW[key.replace(/^brakes\.(front|rear)\./, '')] ?? ''));
 
 /** Common practice, no source. */
 const HOW: Readonly<Record<string, string>> = {
