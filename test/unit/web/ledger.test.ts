@@ -30,6 +30,7 @@ const laps = [
 const front = corner('front', {}, { laps, ledger_J: warming, lapLedgers_J: [cooling, warming] });
 const run = (ledger: Ledger, label = 'pinned 50 %') => ({
   label,
+  dash: 0,
   laps: [],
   corner: corner('front', {}, { laps, ledger_J: ledger, lapLedgers_J: [cooling, ledger] }),
 });
