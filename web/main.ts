@@ -7,7 +7,8 @@ import './theme.css';
 import './state/first-look.ts';
 import { mount } from 'svelte';
 import App from './App.svelte';
+import { opening } from './state/opening.ts';
 
 const target = document.getElementById('page');
 if (!target) throw new Error('page: no element to draw in');
-mount(App, { target });
+void opening().then((opened) => mount(App, { target, props: { opening: opened } }));

@@ -3,12 +3,12 @@ import type { Scenario } from '../../engine/index.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import { checkScenario } from '../../engine/scenario/parse.ts';
 import { browserAlarm } from './alarm.ts';
-import { opening } from './first-run.ts';
 import type { Step } from './history.ts';
 import { Keeper } from './keeper.ts';
 import { keptSheet } from './kept-sheet.svelte.ts';
 import { keepSheet, recallSheet, type KeptSheet, type Place } from './kept-storage.ts';
 import { takeOver, takeTurn } from './only-tab.ts';
+import type { Opening } from './opening.ts';
 import { withPin } from './pins.svelte.ts';
 import type { Session, Sheet } from './session.svelte.ts';
 import type { SheetActs } from './sheet-acts.svelte.ts';
@@ -37,6 +37,7 @@ const PATIENCE_MS = 10_000;
 const MOST_STEPS = 50;
 
 export class Keeping {
+  #opening: Opening;
   #session: Session;
   #acts: SheetActs;
   #unkept = $state.raw<Unkept | null>(null);
@@ -45,7 +46,8 @@ export class Keeping {
   #keeper = this.#newKeeper();
   #unreadable = $state.raw<unknown>(null);
 
-  constructor(session: Session, acts: SheetActs) {
+  constructor(opening: Opening, session: Session, acts: SheetActs) {
+    this.#opening = opening;
     this.#session = session;
     this.#acts = acts;
   }
@@ -68,8 +70,8 @@ export class Keeping {
   }
 
   async begin(): Promise<void> {
-    const { link } = opening;
-    const kept = opening.kept === undefined ? await this.#late() : opening.kept;
+    const { link } = this.#opening;
+    const kept = this.#opening.kept === undefined ? await this.#late() : this.#opening.kept;
     if (link) this.#acts.sayLinked(link);
     this.#bringBack(kept);
     if (this.#unkept) return;
@@ -129,7 +131,7 @@ export class Keeping {
   async #late(): Promise<KeptSheet | null> {
     try {
       const kept = await recallSheet(PATIENCE_MS);
-      if (!kept || opening.link?.ok || !checkScenario(kept.scenario).ok) return kept;
+      if (!kept || this.#opening.link?.ok || !checkScenario(kept.scenario).ok) return kept;
       this.#session.replace(kept.scenario, 'what was kept');
       this.#acts.say('What was kept came late and is here now. Undo brings back what was here.');
       return kept;
@@ -140,7 +142,7 @@ export class Keeping {
   }
 
   #bringBack(kept: KeptSheet | null): void {
-    const isLinked = opening.link?.ok === true;
+    const isLinked = this.#opening.link?.ok === true;
     this.#isNew = isLinked;
     const isRight = (scenario: Scenario): boolean => checkScenario(scenario).ok;
     if (kept && !isRight(kept.scenario)) return this.#bringOld(kept);
@@ -158,7 +160,7 @@ export class Keeping {
     this.#isNew = true;
     const read = readInput(scenario);
     if (read.ok) {
-      if (!opening.link?.ok) this.#session.replace(read.scenario, 'what was kept');
+      if (!this.#opening.link?.ok) this.#session.replace(read.scenario, 'what was kept');
       this.#acts.say('What an earlier version kept was brought to this one.', read.notes);
     } else {
       this.#unreadable = scenario;

@@ -5,6 +5,7 @@ import App from '../../../web/App.svelte';
 import type { Question } from '../../../engine/index.ts';
 import { browserAlarm } from '../../../web/state/alarm.ts';
 import { finder, type Finder, type SearchDoor } from '../../../web/state/finder.ts';
+import { opening } from '../../../web/state/opening.ts';
 import { openSearcher } from '../../../web/state/worker-door.ts';
 
 export interface PoolBench {
@@ -140,4 +141,4 @@ const bench: PoolBench = {
 Object.assign(window, { bench: () => bench });
 const target = document.getElementById('page');
 if (!target) throw new Error('page: no element to draw in');
-mount(App, { target, props: { finder: pool } });
+void opening().then((opened) => mount(App, { target, props: { opening: opened, finder: pool } }));

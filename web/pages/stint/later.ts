@@ -14,7 +14,6 @@ export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
 export const keptSheet = () => import('../../frame/KeptSheet.svelte');
-export const sheetFile = () => import('../../frame/sheet-file.ts');
 export const menu = () => import('../../frame/Menu.svelte');
 export const overChart = () => import('./over-chart.ts');
 export const pinList = () => import('./Pins.svelte');
@@ -45,7 +44,6 @@ export function loadAll(): void {
     windowFields,
     tray,
     traceFile,
-    sheetFile,
     library,
   ])
     load().catch(() => undefined);
