@@ -19,7 +19,7 @@ const WIDE_PX = 1280;
 /** Below this the lever's column is not beside the chart; the styles say so too. */
 const TRAY_PX = 900;
 /** What the rest of each column takes of the window's height [px] */
-const BESIDE = { plot: 612, map: 668, mouth: 682 };
+const BESIDE = { plot: 612, map: 672, mouth: 682 };
 /** The lowest window in which trace and map stand above each other without scrolling, and what both have there [px] */
 const LAP = { window: 800, plot: 106, map: 108 };
 /** A row of buttons for the strips under the mouth [px] */
