@@ -42,6 +42,7 @@ test('units are switched for sentence, axis, table and fields, and come back wit
   await expect(field('Ambient')).toHaveValue(/^79\s°F$/);
   await expect(field('Altitude')).toHaveValue(/^689\sft$/);
   await expect(slider('Ambient')).toHaveAttribute('min', '-22');
+  await expect(slider('Altitude')).toHaveAttribute('max', '9850');
   await expect(slider('Front blanking')).toHaveAttribute('aria-valuetext', /\d+\s°F to \d+\s°F/);
   await expect(page.getByText('4.33 × 3.94 in')).toBeVisible();
   await expect(page.locator('footer')).toContainText(/79\s°F, 689\sft/);

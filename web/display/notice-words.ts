@@ -1,4 +1,4 @@
-/** A remark of the engine, which writes the scenario's units, in those that are shown. */
+/** A remark of the engine, or another text with the scenario's own units in it, in those that are shown. */
 import { numberIn } from './format.ts';
 import { unitName } from './units.ts';
 
