@@ -5,6 +5,7 @@ const parts = [
   'LapTrace',
   'LapTable',
   'FeelList',
+  'Ledger',
   'PhaseEditor',
   'TapeFields',
   'WindowFields',
