@@ -78,7 +78,7 @@ export const flowText = (flow_kgps: number): string => {
   return withUnit(grams, 'g/s', grams < 10 ? 1 : 0);
 };
 
-const pressureText = (pressure_Pa: number): string => withUnit(pressure_Pa / 1000, 'kPa', 2);
+const pressureText = (pressure_Pa: number): string => withUnit(pressure_Pa, 'Pa');
 
 /** The air's way as rows; what is not there has none. */
 export function airParts(air: AirNow, kind: 'vented' | 'solid'): AirPart[] {
