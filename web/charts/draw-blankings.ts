@@ -5,8 +5,6 @@ import { drawFrame, within } from './draw-window.ts';
 import { crossHatch, ruling } from './hatch.ts';
 import type { ChartTheme } from './theme.ts';
 
-/** Wider than over the stint: most of the map is out [px] */
-const PITCH_PX = 8;
 /** How much of a lap that does not count is left to be seen [-] */
 const PALE = 0.35;
 /** Share of a lap's width that its face peak fills: between them the window stays bare [-] */
@@ -22,17 +20,18 @@ export function drawBlankings(
   context.fillStyle = theme.sheet;
   context.fillRect(frame.left, frame.top, frame.width, frame.height);
   within(context, frame, () => {
-    clipped(context, tooCold, () => ruling(context, frame, theme.ink, PITCH_PX));
-    clipped(context, tooHot, () => crossHatch(context, frame, theme.ink, PITCH_PX));
+    clipped(context, tooCold, () => ruling(context, frame, theme));
+    clipped(context, tooHot, () => crossHatch(context, frame, theme));
     clipped(context, inside, () => drawHeat(context, view, theme));
     drawLapEdges(context, view, theme);
-    for (const line of contour) casedLine(context, line, { colour: theme.ink, width: pens.now }, theme.sheet);
+    const pen = { colour: theme.ink, width: pens.now * theme.weight };
+    for (const line of contour) casedLine(context, line, pen, theme);
     context.globalAlpha = 1 - PALE;
     context.fillStyle = theme.sheet;
     for (const { left, right } of pale) context.fillRect(left, frame.top, right - left, frame.height);
     context.globalAlpha = 1;
   });
-  drawFrame(context, frame, theme.ink);
+  drawFrame(context, frame, theme);
 }
 
 function clipped(context: CanvasRenderingContext2D, area: Point[][], draw: () => void): void {
@@ -77,6 +76,6 @@ function drawLapEdges(
     context.lineTo(at, frame.top + frame.height);
   }
   context.strokeStyle = theme.hairline;
-  context.lineWidth = 0.5;
+  context.lineWidth = 0.5 * theme.weight;
   context.stroke();
 }
