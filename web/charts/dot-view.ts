@@ -23,13 +23,15 @@ export interface DotView {
   height: number;
 }
 
+/** The axis holds what is to be reached as well, so that rows under each other can be compared. */
 export function dotView(
   { dots, limit_K }: DotRow,
   width: number,
   isGood: (value_K: number) => boolean,
+  reach_K: readonly number[] = [],
 ): DotView {
-  const least = Math.min(limit_K, ...dots) - BESIDE_K;
-  const most = Math.max(limit_K, ...dots) + BESIDE_K;
+  const least = Math.min(limit_K, ...dots, ...reach_K) - BESIDE_K;
+  const most = Math.max(limit_K, ...dots, ...reach_K) + BESIDE_K;
   const low = limit_K - Math.ceil((limit_K - least) / ROUND_K) * ROUND_K;
   const high = limit_K + Math.ceil((most - limit_K) / ROUND_K) * ROUND_K;
   const x = valueScale(low, high, DOT_PX, width - DOT_PX);

@@ -7,29 +7,35 @@ import { level, limit } from './format.ts';
 export const hottestTitle = ({ good, limit_K }: DotRow): string =>
   `${good} of ${DOTS} runs ${good === 1 ? 'stays' : 'stay'} below ${limit(limit_K)}`;
 
-/** "19 of 20 runs brake hard above 400 °C alone" */
+/** "19 of 20 runs start every hard stop above 400 °C" */
 export const coldestTitle = ({ good, limit_K }: DotRow): string =>
   `${good} of ${DOTS} runs ${good === 1 ? 'starts' : 'start'} every hard stop above ${limit(limit_K)}`;
 
 /** "Of all 100 runs 82; 3 more pass it for a moment, which the window allows." Of the dots alone where nothing is to add. */
 export function hottestNote({ runs, of }: DotRow, { count }: CornerSpread): string {
   const notHot = of - count.hot - count.both - count.notJudged;
-  return exactly(runs, of, notHot, 'pass it', 'fail by the bulk');
+  return exactly(runs, of, notHot, ['passes it', 'pass it'], 'by the bulk');
 }
 
 export function coldestNote({ runs, of }: DotRow, { count }: CornerSpread): string {
   const notCold = of - count.cold - count.both - count.notJudged;
-  return exactly(runs, of, notCold, 'are below it', 'fail by the mean of the lap');
+  return exactly(runs, of, notCold, ['is below it', 'are below it'], 'by the mean of the lap');
 }
 
 /** The verdicts may forgive a moment, or know another limit. */
-function exactly(runs: number, of: number, judged: number, forgiven: string, other: string): string {
+function exactly(
+  runs: number,
+  of: number,
+  judged: number,
+  [one, several]: readonly [string, string],
+  other: string,
+): string {
   const more = judged - runs;
   const why =
     more > 0
-      ? `; ${more} more ${forgiven} for a moment, which the window allows`
+      ? `; ${more} more ${more === 1 ? one : several} for a moment, which the window allows`
       : more < 0
-        ? `; of them ${-more} ${other}`
+        ? `; of them ${-more} ${more === -1 ? 'fails' : 'fail'} ${other}`
         : '';
   return `Of all ${of} runs ${runs}${why}.`;
 }
