@@ -24,6 +24,9 @@ test('the safe span of the engine stands in the sentence, over the mouth and und
   await expect(sentence).toContainText(inWords(span));
   const range = new RegExp(`safe ${Math.ceil(span.span_pct![0])} to\\s${Math.floor(span.span_pct![1])}\\s%`);
   await expect(page.getByLabel('front mouth').getByText(range)).toBeVisible();
+  await expect(page.getByRole('slider', { name: 'Front blanking', exact: true })).toHaveAccessibleDescription(
+    new RegExp(`^The window is kept at ${Math.ceil(span.span_pct![0])} to\\s`),
+  );
   const why = new RegExp(`below, ${span.low!.place} starts under bite on lap\\s${span.low!.lap}`);
   await expect(page.getByText(why)).toBeVisible();
 });
