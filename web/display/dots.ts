@@ -3,7 +3,7 @@ import type { CornerSpread } from '../../engine/index.ts';
 
 /** Each stands for one draw in twenty. */
 export const DOTS = 20;
-export const SQUARES = 10;
+const SQUARES = 10;
 
 /** How many of the draws keep the corner in: what the sentence counts, and what the squares show. */
 export function staysIn({ count }: CornerSpread): { runs: number; of: number } {

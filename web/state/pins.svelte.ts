@@ -16,7 +16,7 @@ export interface Pin {
 
 export type PinnedStint = Run & Pin;
 
-export const MOST_PINS = 3;
+const MOST_PINS = 3;
 /** Kept for pins that undo may bring back; what is older is run again. */
 const MOST_RUNS = 8;
 
