@@ -1,6 +1,7 @@
 /** How a person likes the sheet: kept in the browser, none of it part of a scenario. A browser that keeps nothing keeps the page's own. */
 
 import { followChoice } from '../display/units.ts';
+import type { Paper } from '../print/paper.ts';
 import { applyLook, PREFS_NAME, storedPrefs, type Look } from './look.ts';
 
 export interface Prefs extends Look {
@@ -8,9 +9,11 @@ export interface Prefs extends Look {
   units: string;
   /** Whether single letters are shortcuts. */
   shortcuts: boolean;
+  /** Of the run sheet; empty: what is usual where the browser's language comes from. */
+  paper: Paper | '';
 }
 
-const OWN: Prefs = { theme: 'system', gloves: false, units: '', shortcuts: true };
+const OWN: Prefs = { theme: 'system', gloves: false, units: '', shortcuts: true, paper: '' };
 
 const kept = $state<Prefs>({ ...OWN, ...read() });
 followChoice(() => kept.units);

@@ -14,6 +14,7 @@ export const ledger = () => import('../../charts/Ledger.svelte');
 export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
 export const keptSheet = () => import('../../frame/KeptSheet.svelte');
+export const printRoom = () => import('../../print/PrintRoom.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
 export const overChart = () => import('./over-chart.ts');
 export const pinList = () => import('./Pins.svelte');
