@@ -11,10 +11,10 @@ import { isTree } from '../../engine/scenario/tree.ts';
 export type Read =
   { ok: true; scenario: Scenario; notes: readonly string[] } | { ok: false; problems: readonly string[] };
 
-/** Two spaces a level; a list of numbers stands in one line. */
+/** What it is comes first; two spaces a level; a list of numbers stands in one line. */
 export function fileText(scenario: Scenario): string {
-  const { version, ...rest } = scenario;
-  const text = JSON.stringify({ version, ...rest }, null, 2);
+  const { version, name, purpose } = scenario;
+  const text = JSON.stringify({ version, name, purpose, ...scenario }, null, 2);
   // no text of JSON holds a line's end, so what is found is never inside one
   const inOneLine = text.replace(/\[\n[\s\d.,eE+-]+\]/g, (list) =>
     list.replace(/\[\s+|\s+\]|\s+/g, (gap) => (gap.startsWith('[') ? '[' : gap.endsWith(']') ? ']' : ' ')),
