@@ -1,7 +1,7 @@
 /** A calculation by hand as a person writes it: each number with its symbol and its unit, which its equation needs. */
 import type { ByHand, HandKind, HandValue } from '../../engine/index.ts';
 import { decimal, digitsOf, grouped, limit, NBSP } from './format.ts';
-import { celsius, kmh } from './units.ts';
+import { celsius, kmh, unitName } from './units.ts';
 
 /** Unit, how many of it the SI number is, and the decimals it has where it has enough digits. */
 type Shown = readonly [unit: string, of: (value: number) => number, digits: number];
@@ -69,6 +69,12 @@ export function handValue(value: HandValue): string {
   const name = value.name === undefined ? '' : `, ${value.name}`;
   return `${value.symbol}${NBSP}=${NBSP}${handNumber(value)}${name}`;
 }
+
+/** Where other units are chosen: what the lines are in all the same. */
+export const ownUnitsWords = (): string =>
+  ['°C', 'km/h', 'mm', 'kg', 'g/s'].some((own) => unitName(own) !== own)
+    ? 'in °C, km/h and the units of science, in which the equations hold'
+    : '';
 
 /** "Front face 667 °C, turn 7, lap 10, of Club evening" */
 export function followedWords(name: string, { peakFace_K, place, lap }: ByHand, stint: string): string {

@@ -1,6 +1,7 @@
 /** Where a number of the moment comes from: what the model does, and which lines of the calculation by hand come near it. */
 import type { ByHand, HandLine } from '../../engine/index.ts';
 import { NBSP } from './format.ts';
+import { ownUnitsWords } from './hand-words.ts';
 import type { AirKey, PartKey } from './moment-parts.ts';
 
 export type NumberKey = PartKey | AirKey;
@@ -74,4 +75,4 @@ export const linesOf = (key: NumberKey, { parts }: ByHand): HandLine[] =>
 
 /** For which moment the lines are: never the one under the cursor. */
 export const handMoment = ({ place, lap }: ByHand): string =>
-  `By hand, for the hottest stop (${place}, lap${NBSP}${lap}) and that lap’s mean speed, not for this moment:`;
+  `By hand, for the hottest stop (${place}, lap${NBSP}${lap}) and that lap’s mean speed, not for this moment${ownUnitsWords() && `, ${ownUnitsWords()}`}:`;

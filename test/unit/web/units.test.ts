@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { ByHand } from '../../../engine/index.ts';
 import { afterEach, describe, expect, it } from 'vitest';
 import { fieldAt } from '../../../engine/scenario/keys.ts';
 import { shippedStint, stints } from '../../../engine/scenario/library.ts';
@@ -7,6 +8,7 @@ import { nextStep, shownValue, storedValue } from '../../../web/controls/shown-v
 import { rangeText, typedNumber } from '../../../web/controls/typed-number.ts';
 import { dimensions } from '../../../web/charts/mouth-view.ts';
 import { differenceOf } from '../../../web/display/difference.ts';
+import { followedWords, handNumber, ownUnitsWords } from '../../../web/display/hand-words.ts';
 import { kelvins, level, levelNumber, limit, withUnit } from '../../../web/display/format.ts';
 import { conditionsLine, momentWords, mouthSize, stintTitle } from '../../../web/display/headings.ts';
 import { noticeWords } from '../../../web/display/notice-words.ts';
@@ -208,6 +210,17 @@ describe('numbers in print follow the units chosen', () => {
     });
     choose(US);
     expect(plain(differenceOf(run(880), run(890), 'front'))).toContain('18 °F hotter');
+  });
+
+  it('but for the lines worked by hand, which say so', () => {
+    expect(ownUnitsWords()).toBe('');
+    choose('mph');
+    expect(ownUnitsWords()).toMatch(/^in °C, km\/h and the units of science/);
+    const speed = { symbol: 'V', kind: 'speed', value: 50 } as const;
+    expect(plain(handNumber(speed))).toBe('180 km/h');
+    choose(US);
+    const byHand = { peakFace_K: 273.15 + 650, place: 'turn 7', lap: 10, parts: [] };
+    expect(plain(followedWords('Front', byHand as unknown as ByHand, 'Club'))).toContain('face 1202 °F');
   });
 
   it('a law’s range, and what the engine remarks', () => {
