@@ -139,7 +139,8 @@ export function ledgerSummary(corner: CornerResult, lap: number | null, { now }:
   const { steps, total_J, residual_J, units } = now;
   const kind = corner.laps.find((each) => each.lap === lap)?.kind;
   const when = kind ? `on ${KINDS[kind]}` : 'standing included';
-  const whose = `One ${cornerName(corner)} brake, disc to fluid, ${when}.`;
+  const which = corner.side === 'both' ? 'One' : 'The';
+  const whose = `${which} ${cornerName(corner)} brake, disc to fluid, ${when}.`;
   const air = steps.vanes.pct + steps.faces.pct + steps.others.pct;
   const isClosed = Math.abs(residual_J) <= CLOSED * total_J;
   const end = isClosed

@@ -138,6 +138,13 @@ describe('the words of a ledger', () => {
     expect(ledgerSummary(front, 2, view)).not.toMatch(/NaN|Air took/);
   });
 
+  it('speak of one of two alike, or of the side in hand', () => {
+    const left = { ...front, side: 'left' as const };
+    const view = ledgerView(warming, null);
+    expect(ledgerSummary(front, 2, view)).toMatch(/^One front brake, disc to fluid, on a push lap\./);
+    expect(ledgerSummary(left, null, view)).toMatch(/^The front left brake, disc to fluid, standing included\./);
+  });
+
   it('say that the books close only where they do', () => {
     const view = (residual: number) => ledgerView({ ...warming, residual }, null);
     expect(ledgerSummary(front, 2, view(1e-8))).toContain('All heat is accounted for.');
