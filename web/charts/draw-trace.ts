@@ -59,7 +59,7 @@ function drawTemperatures(context: CanvasRenderingContext2D, view: TraceView, th
 }
 
 /** Of the ring of a hard stop: its number stands in it [px] */
-export const HARD_RING_PX = 9;
+const HARD_RING_PX = 9;
 
 /** A ring where a hard stop starts, and its distance to bite as a dimension; a small ring for a light one. */
 function drawStops(

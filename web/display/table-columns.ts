@@ -25,7 +25,7 @@ export function cellText<Row>({ of, own, digits, isLevel }: NumberColumn<Row>, r
 }
 
 /** As a machine reads it: a point, a plain minus, no unit, nothing where there is nothing. */
-export function fileText<Row>({ of, own, digits, isLevel }: NumberColumn<Row>, row: Row): string {
+function fileText<Row>({ of, own, digits, isLevel }: NumberColumn<Row>, row: Row): string {
   const value = of(row);
   if (value === null) return '';
   const unit = unitFor(own);
