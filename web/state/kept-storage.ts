@@ -33,8 +33,13 @@ export const recallSheet = (patience_ms: number): Promise<KeptSheet | null> =>
 /** Puts it in the place of the one before. Rejects where the storage is denied or full. */
 export const keepSheet = (sheet: KeptSheet): Promise<void> => inTime(() => set('sheet', sheet, store()));
 
-/** The file that the sheet is saved in, where the browser can write to it again. */
-export const recallFile = (): Promise<FileSystemFileHandle | null> =>
-  inTime(async () => (await get<FileSystemFileHandle>('file', store())) ?? null);
-export const keepFile = (file: FileSystemFileHandle | null): Promise<void> =>
-  inTime(() => set('file', file, store()));
+/** A file that the browser can write to again, and the hash of the scenario that is in it. */
+export interface KeptFile {
+  handle: FileSystemFileHandle;
+  hash: string;
+}
+
+/** The file that the sheet is saved in. */
+export const recallFile = (): Promise<KeptFile | null> =>
+  inTime(async () => (await get<KeptFile>('file', store())) ?? null);
+export const keepFile = (file: KeptFile | null): Promise<void> => inTime(() => set('file', file, store()));

@@ -3,6 +3,7 @@ import { fileOpen, fileSave } from 'browser-fs-access';
 import type { Scenario } from '../../engine/index.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import { keepFile, recallFile } from './kept-storage.ts';
+import { scenarioHash } from './scenario-hash.ts';
 import type { Session } from './session.svelte.ts';
 import { fragmentOf, LONGEST_LINK, type Linked } from './share-link.ts';
 import { fileName, fileText, readFile } from './sheet-file.ts';
@@ -23,12 +24,17 @@ export class SheetActs {
   #session: Session;
   #news = $state.raw<News | null>(null);
   #file = $state.raw<FileSystemFileHandle | null>(null);
-  #saved = $state.raw<Scenario | null>(null);
+  /** Hash of the scenario that is in a file. */
+  #saved = $state('');
 
   constructor(session: Session) {
     this.#session = session;
     recallFile().then(
-      (file) => (this.#file ??= file),
+      (kept) => {
+        if (!kept || this.#file || this.#saved) return;
+        this.#file = kept.handle;
+        this.#saved = kept.hash;
+      },
       () => undefined,
     );
   }
@@ -42,7 +48,7 @@ export class SheetActs {
   }
   /** All that is in the sheet is in a file. */
   get isSaved(): boolean {
-    return this.#saved === this.#session.scenario;
+    return this.#saved === scenarioHash(this.#session.scenario);
   }
 
   say(words: string, more: readonly string[] = [], isWrong = false): void {
@@ -58,7 +64,7 @@ export class SheetActs {
     const name = fileName(scenario, Date.now());
     try {
       const file = await write(fileText(scenario), name, isCopy ? null : this.#file);
-      this.#saved = scenario;
+      this.#saved = scenarioHash(scenario);
       if (!isCopy) this.#hold(file);
       this.say(`Saved in ${file?.name ?? `${name}, where the browser puts what it loads down`}.`);
     } catch (error) {
@@ -87,7 +93,7 @@ export class SheetActs {
     if (!read.ok)
       return this.say(`${file.name} is not opened, and nothing has changed.`, read.problems, true);
     this.#session.replace(read.scenario, 'file');
-    this.#saved = this.#session.scenario;
+    this.#saved = scenarioHash(this.#session.scenario);
     this.#hold(handle);
     this.say(`${file.name} is open. Undo brings back what was here.`, read.notes);
   }
@@ -125,9 +131,9 @@ export class SheetActs {
     this.#hold(null);
   }
 
-  #hold(file: FileSystemFileHandle | null): void {
-    this.#file = file;
-    keepFile(file).catch(() => undefined); // asked for again after a reload
+  #hold(handle: FileSystemFileHandle | null): void {
+    this.#file = handle;
+    keepFile(handle && { handle, hash: this.#saved }).catch(() => undefined); // asked for again after a reload
   }
 }
 

@@ -13,8 +13,8 @@ export type Read =
 
 /** What it is comes first; two spaces a level; a list of numbers stands in one line. */
 export function fileText(scenario: Scenario): string {
-  const { version, name, purpose } = scenario;
-  const text = JSON.stringify({ version, name, purpose, ...scenario }, null, 2);
+  const { version, name, purpose, ...rest } = scenario;
+  const text = JSON.stringify({ version, name, purpose, ...rest }, null, 2);
   // no text of JSON holds a line's end, so what is found is never inside one
   const inOneLine = text.replace(/\[\n[\s\d.,eE+-]+\]/g, (list) =>
     list.replace(/\[\s+|\s+\]|\s+/g, (gap) => (gap.startsWith('[') ? '[' : gap.endsWith(']') ? ']' : ' ')),
