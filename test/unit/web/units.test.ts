@@ -129,6 +129,24 @@ describe('what is typed', () => {
     expect(typedNumber(text, shown)).toBeNull();
   });
 
+  it('may be the end of its range, whatever that is in the unit shown', () => {
+    choose(US);
+    for (const [key, own] of [
+      ['brakes.front.duct.hose_mm', 'mm'],
+      ['conditions.altitude_m', 'm'],
+      ['stint.pit_kmh', 'km/h'],
+      ['conditions.ambient_C', '°C'],
+    ] as const) {
+      const { min = 0, max = 0 } = fieldAt(key) ?? {};
+      for (const end of [min, max]) {
+        const stored = storedValue(shownValue(end, unitFor(own)), unitFor(own), min, max);
+        expect(stored).toBeGreaterThanOrEqual(min);
+        expect(stored).toBeLessThanOrEqual(max);
+        expect(stored).toBeCloseTo(end, 4);
+      }
+    }
+  });
+
   it('is asked for in a range that is allowed', () => {
     expect(rangeText(-22, 131)).toBe('-22 to 131');
     choose(US);
