@@ -22,7 +22,7 @@ test('phases are of the stint, charts and tables of every rung, and what is unde
   await expect(page.getByRole('table', { name: /^Hard stops of lap/ })).toBeVisible();
   await rung('moment').check();
   await expect(form('table')).toBeChecked();
-  await expect(page.getByRole('table', { name: 'The front brake at the cursor' })).toBeVisible();
+  await expect(page.getByRole('table', { name: 'The front brake at the cursor', exact: true })).toBeVisible();
 });
 
 test('where left and right differ, the side in hand is the one in view', async ({ page }) => {
