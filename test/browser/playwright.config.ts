@@ -26,6 +26,8 @@ export default defineConfig({
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
     trace: 'retain-on-failure',
+    // it would answer in place of the network that a test cuts; the tests of it let it work
+    serviceWorkers: 'block',
     launchOptions: { executablePath: browser, args: chromiumArgs },
   },
   webServer: {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CornerSpread, Spread } from '../../../engine/index.ts';
+import type { CornerSpread } from '../../../engine/index.ts';
 import { drawStint } from '../../../web/charts/draw-stint.ts';
 import { stintView } from '../../../web/charts/stint-view.ts';
 import { fanLayer } from '../../../web/pages/stint/over-chart.ts';
