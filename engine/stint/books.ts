@@ -17,7 +17,7 @@ export const entryOf = (stepper: Stepper): Entry => ({
 });
 
 /** Where the heat went from one entry to a later one. */
-export function ledgerBetween(before: Entry, after: Entry): Ledger {
+function ledgerBetween(before: Entry, after: Entry): Ledger {
   const book = (kind: keyof typeof BOOK): number =>
     after.booked_J[BOOK[kind]]! - before.booked_J[BOOK[kind]]!;
   const stored = after.stored_J - before.stored_J;

@@ -68,7 +68,7 @@ const totalOf = (ledger: Ledger): number => {
 };
 
 /** The ledger as two staircases that end at the same height. */
-export function accountOf(ledger: Ledger, digits: number): Account {
+function accountOf(ledger: Ledger, digits: number): Account {
   const heats = heatsOf(ledger);
   const total_J = totalOf(ledger);
   const units = Math.round((total_J / MJ) * 10 ** digits);
@@ -88,7 +88,7 @@ export function accountOf(ledger: Ledger, digits: number): Account {
 }
 
 /** Three figures of the larger total; a thousandth of a megajoule at the finest. */
-export function digitsFor(total_J: number): number {
+function digitsFor(total_J: number): number {
   const figures = 2 - Math.floor(Math.log10(Math.max(total_J, 1) / MJ));
   return Math.min(3, Math.max(0, figures));
 }

@@ -12,10 +12,10 @@ export function apportioned(parts: readonly number[], whole: number): number[] {
   if (sum <= 0) return parts.map(() => 0);
   const shares = parts.map((part, i) => {
     const exact = (part / sum) * whole;
-    return { i, floor: Math.floor(exact), lost: exact - Math.floor(exact) };
+    return { i, part, floor: Math.floor(exact), lost: exact - Math.floor(exact) };
   });
   const missing = whole - shares.reduce((total, { floor }) => total + floor, 0);
-  const order = shares.toSorted((a, b) => b.lost - a.lost || a.i - b.i);
+  const order = shares.toSorted((a, b) => b.lost - a.lost || b.part - a.part || a.i - b.i);
   const given = new Set(order.slice(0, missing));
   return shares.map((share) => share.floor + (given.has(share) ? 1 : 0));
 }

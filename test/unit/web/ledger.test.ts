@@ -142,7 +142,9 @@ describe('the words of a ledger', () => {
     const left = { ...front, side: 'left' as const };
     const view = ledgerView(warming, null);
     expect(ledgerSummary(front, 2, view)).toMatch(/^One front brake, disc to fluid, on a push lap\./);
-    expect(ledgerSummary(left, null, view)).toMatch(/^The front left brake, disc to fluid, standing included\./);
+    expect(ledgerSummary(left, null, view)).toMatch(
+      /^The front left brake, disc to fluid, standing included\./,
+    );
   });
 
   it('say that the books close only where they do', () => {
