@@ -1,14 +1,10 @@
 /** How sure: counts, squares and dots of the same draws, so that none can tell another tale. Pure. */
 import type { CornerSpread } from '../../engine/index.ts';
+import { staysIn } from './doubt-words.ts';
 
 /** Each stands for one draw in twenty. */
 export const DOTS = 20;
 const SQUARES = 10;
-
-/** How many of the draws keep the corner in: what the sentence counts, and what the squares show. */
-export function staysIn({ count }: CornerSpread): { runs: number; of: number } {
-  return { runs: count.in, of: count.in + count.hot + count.cold + count.both + count.notJudged };
-}
 
 /** Of each square, from the left, the share that stays in. */
 export function squaresOf(spread: CornerSpread): number[] {

@@ -1,16 +1,8 @@
-/** How sure the answer is, in words: how many runs stay in with every unsure value varied, and what to measure first. */
-import type {
-  Axle,
-  CornerResult,
-  CornerSensitivity,
-  CornerSpread,
-  Scenario,
-  Spread,
-} from '../../engine/index.ts';
+/** How sure the answer is, in words: how many runs stay in with every unsure value varied. */
+import type { CornerResult, CornerSpread, Scenario, Spread } from '../../engine/index.ts';
 import { isCalibrated } from '../../engine/scenario/calibrated.ts';
-import { nameOf } from '../../engine/scenario/key-name.ts';
 import { cornerName } from './corner.ts';
-import { kelvins, NBSP } from './format.ts';
+import { NBSP } from './format.ts';
 
 /** The spread of the same scenario; null while it is computed, a sentence where that failed. */
 export type FoundSpread = Spread | string | null;
@@ -40,19 +32,25 @@ export function doubtSentence(
   const [first, ...others] = judged.flatMap((corner) => runsOf(found, corner) ?? []);
   if (!first) return isNot ? 'Not calibrated.' : '';
   const start = isNot ? 'Not calibrated: with' : 'With';
-  return `${start} ${found.unknowns} unsure values varied, ${countWords(found.draws, first, others)}.`;
+  return `${start} ${found.unknowns} unsure values varied, ${countWords(first, others)}.`;
+}
+
+/** How many of the draws keep the corner in: what the sentence counts, and what the squares show. */
+export function staysIn({ count }: CornerSpread): { runs: number; of: number } {
+  return { runs: count.in, of: count.in + count.hot + count.cold + count.both + count.notJudged };
 }
 
 /** "64 of 100 runs keep the front discs in (36 too hot), 90 the rear" */
-function countWords(draws: number, first: CornerSpread, others: readonly CornerSpread[]): string {
-  const keep = first.count.in === 1 ? 'runs keeps' : 'runs keep';
+function countWords(first: CornerSpread, others: readonly CornerSpread[]): string {
+  const { runs, of } = staysIn(first);
+  const keep = runs === 1 ? 'runs keeps' : 'runs keep';
   // sides that differ take the room of all but the way that most fail
   const ways = waysOf(first).slice(0, others.length > 1 ? 1 : undefined);
   const failed = ways.length > 0 ? ` (${ways.join(', ')})` : '';
   const more = others.map(
-    (other, i) => `, ${other.count.in} the ${nameAfter(other, others[i - 1] ?? first)}`,
+    (other, i) => `, ${staysIn(other).runs} the ${nameAfter(other, others[i - 1] ?? first)}`,
   );
-  return `${first.count.in} of${NBSP}${draws} ${keep} the ${discs(first)} in${failed}${more.join('')}`;
+  return `${runs} of${NBSP}${of} ${keep} the ${discs(first)} in${failed}${more.join('')}`;
 }
 
 /** "front discs", or the side where they differ */
@@ -75,22 +73,4 @@ function waysOf({ count }: CornerSpread): string[] {
     .filter(([runs]) => runs > 0)
     .sort(([a], [b]) => b - a)
     .map(([runs, way]) => `${runs} ${way}`);
-}
-
-const isCounted = (found: FoundSpread): boolean =>
-  found !== null && (typeof found === 'string' || found.unknowns > 0);
-
-/**
- * For the corner in view: "Measure first: inlet recovery (±29 K)." Between the count and this, that it is being found.
- * Empty before, and where nothing matters.
- */
-export function measureFirstNote(
-  found: readonly CornerSensitivity[] | string | null,
-  at: { axle: Axle; side: CornerResult['side'] },
-  spread: FoundSpread,
-): string {
-  if (found === null) return isCounted(spread) ? 'Finding what to measure first.' : '';
-  if (typeof found === 'string') return '';
-  const first = found.find(({ axle, side }) => axle === at.axle && side === at.side)?.measureFirst;
-  return first ? `Measure first: ${nameOf(first.key)} (±${kelvins(first.moves_K)}).` : '';
 }

@@ -2,6 +2,7 @@
 import type { Axle, CornerResult, CornerSensitivity, Effect } from '../../engine/index.ts';
 import { nameOf } from '../../engine/scenario/key-name.ts';
 import { unitOf } from '../../engine/scenario/field.ts';
+import type { FoundSpread } from './doubt-words.ts';
 import { capital, digitsOf, isNothing, kelvins, withUnit } from './format.ts';
 import { noticeWords } from './notice-words.ts';
 
@@ -117,3 +118,21 @@ const HOW: Readonly<Record<string, string>> = {
   'car.rotational_factor': 'weigh wheels and discs and reckon their inertia from their radius.',
   'traffic.wake_strength': 'log the pressure in the mouth behind another car and alone, at the same speed.',
 };
+
+const isCounted = (found: FoundSpread): boolean =>
+  found !== null && (typeof found === 'string' || found.unknowns > 0);
+
+/**
+ * For the corner in view: "Measure first: inlet recovery (±29 K)." Between the count and this, that it is being found.
+ * Empty before, and where nothing matters.
+ */
+export function measureFirstNote(
+  found: readonly CornerSensitivity[] | string | null,
+  at: { axle: Axle; side: CornerResult['side'] },
+  spread: FoundSpread,
+): string {
+  if (found === null) return isCounted(spread) ? 'Finding what to measure first.' : '';
+  if (typeof found === 'string') return '';
+  const first = found.find(({ axle, side }) => axle === at.axle && side === at.side)?.measureFirst;
+  return first ? `Measure first: ${nameOf(first.key)} (±${kelvins(first.moves_K)}).` : '';
+}

@@ -1,5 +1,5 @@
 /** The safe span in words: how far the blanking may go, what to fit, and why where nothing holds. */
-import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare, SpanBound } from '../../engine/index.ts';
+import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare } from '../../engine/index.ts';
 import { panelLetter } from '../../engine/scenario/tape.ts';
 import { ALLOWED, excessWords } from './allowed-words.ts';
 import { decimal, kelvins, NBSP, percent, withUnit } from './format.ts';
@@ -137,7 +137,7 @@ function bothWords({ swing_K, width_K, hotLimit, coldLimit }: NoSpan): string {
 }
 
 /** "50 K too hot and 47 K too cold" */
-function misses({ hotMargin_K, coldMargin_K }: Margins): string {
+export function misses({ hotMargin_K, coldMargin_K }: Margins): string {
   const ways = [
     hotMargin_K < 0 ? `${kelvins(hotMargin_K)} too hot` : '',
     coldMargin_K < 0 ? `${kelvins(coldMargin_K)} too cold` : '',
@@ -146,7 +146,7 @@ function misses({ hotMargin_K, coldMargin_K }: Margins): string {
 }
 
 /** "braking 10 % softer", "one hose more" */
-function remedyWords({ key, from, to }: Remedy): string {
+export function remedyWords({ key, from, to }: Remedy): string {
   const last = key.split('.').at(-1) ?? '';
   if (last.startsWith('grip_share_braking')) return `braking ${percent(100 * (1 - to / from))} softer`;
   if (last === 'brake_balance_front') return `brake balance at ${decimal(100 * to, 1)}${NBSP}% front`;
@@ -154,31 +154,4 @@ function remedyWords({ key, from, to }: Remedy): string {
   if (last === 'hoses') return 'one hose more';
   if (last === 'leak_cm2') return `the leak sealed to ${withUnit(to, 'cm²')}`;
   return `${key} at ${to}`;
-}
-
-/** What bounds an end: "below, turn 11 starts under bite on lap 5" */
-function boundWords(where: 'below' | 'above', end: SpanBound | null): string {
-  if (!end) return where === 'below' ? 'fully open is safe' : 'fully closed is safe';
-  const { limit, place, lap } = end;
-  const what = {
-    bite: `${place || 'a hard stop'} starts under bite`,
-    run: 'the mean of the lap is too cold',
-    'face peak': `${place || 'the face'} passes the face peak`,
-    bulk: `the bulk passes its limit${place && ` at ${place}`}`,
-  };
-  return `${where}, ${what[limit]} on lap${NBSP}${lap}`;
-}
-
-/** Why the span ends where it does, or what was tried where there is none; empty where nothing is to say. */
-export function spanNote(span: SafeSpan): string {
-  if (span.isIdle) return '';
-  const { span_pct, low, high, none, best } = span.before ?? span;
-  if (span_pct) {
-    const later = span.before ? ` No first blanking holds the laps from ${span.before.lap} on.` : '';
-    return `Safe ${spanRange(span_pct)}: ${boundWords('below', low)}; ${boundWords('above', high)}.${later}`;
-  }
-  if (!none || !best) return '';
-  const gains = none.remedies.map((remedy) => `${remedyWords(remedy)} ${kelvins(remedy.gain_K)}`);
-  const help = gains.length > 0 ? ` Would gain: ${gains.join('; ')}.` : '';
-  return `Least bad ${percent(best.blanking_pct)}: ${misses(best)}.${help}`;
 }

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import type { CornerSpread } from '../../../engine/index.ts';
 import { dotView, DOT_PX } from '../../../web/charts/dot-view.ts';
-import { coldestRow, dotsOf, hottestRow, squaresOf, staysIn } from '../../../web/display/dots.ts';
+import { coldestRow, dotsOf, hottestRow, squaresOf } from '../../../web/display/dots.ts';
+import { staysIn } from '../../../web/display/doubt-words.ts';
 import {
   coldestNote,
   coldestTitle,

@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerSensitivity, CornerSpread, Effect, Scenario, Spread } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
-import {
-  doubtSentence,
-  DOUBT_LETTERS,
-  measureFirstNote,
-  type FoundSpread,
-} from '../../../web/display/doubt-words.ts';
+import { doubtSentence, DOUBT_LETTERS, type FoundSpread } from '../../../web/display/doubt-words.ts';
+import { measureFirstNote } from '../../../web/display/measure-words.ts';
 import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
 import { changed } from '../../support/stints.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';

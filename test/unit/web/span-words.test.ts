@@ -7,11 +7,11 @@ import {
   safeEdges,
   safeTogether,
   spanClause,
-  spanNote,
   spanRange,
   spanSentence,
   spansOfLever,
 } from '../../../web/display/span-words.ts';
+import { spanNote } from '../../../web/display/span-note.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');

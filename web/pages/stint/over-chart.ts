@@ -1,12 +1,15 @@
 /** What the stint chart shows beyond the run itself: pinned runs, and the fan of what may come. Loaded when there is any. */
-import type { Axle, CornerResult, CornerSpread } from '../../../engine/index.ts';
+import type { Axle, CornerResult, CornerSensitivity, CornerSpread, SafeSpan } from '../../../engine/index.ts';
 import { drawDrawn, drawFan } from '../../charts/draw-fan.ts';
 import { fanView, type FanView } from '../../charts/fan-view.ts';
 import type { Layer, PinnedRun, StintView } from '../../charts/stint-view.ts';
 import { textWidth } from '../../charts/text-width.ts';
 import { cornerInView } from '../../display/corner.ts';
 import type { FoundSpread } from '../../display/doubt-words.ts';
+import { measureFirstNote } from '../../display/measure-words.ts';
 import { pinnedNames } from '../../display/pinned-name.ts';
+import { spanNote } from '../../display/span-note.ts';
+import { spanOf } from '../../display/span-words.ts';
 import type { Side } from '../../state/sides.ts';
 import type { Run } from '../../state/session.svelte.ts';
 import type { PinnedStint } from '../../state/pins.svelte.ts';
@@ -42,6 +45,17 @@ export function endName(name: string, room_px: number): string {
   while (length > 1 && textWidth(`${bare.slice(0, length)}\u2026`) > room_px) length--;
   return `${bare.slice(0, length).trimEnd()}\u2026`;
 }
+
+/** Under the chart's title: why the span ends where it does, and what to measure first. */
+export const noteOf = (
+  corner: CornerResult,
+  spans: readonly SafeSpan[] | null,
+  spread: FoundSpread,
+  sensitivity: readonly CornerSensitivity[] | string | null,
+): string => {
+  const span = spans && spanOf(spans, corner);
+  return [span ? spanNote(span) : '', measureFirstNote(sensitivity, corner, spread)].join(' ');
+};
 
 /** The spread of one corner; null while there is none, or where nothing is in doubt. */
 export function spreadOf(found: FoundSpread, at: CornerResult): CornerSpread | null {
