@@ -6,11 +6,11 @@ export interface Tick {
   text: string;
 }
 
-/** Marks every 100 °C or 200 °F from low to high [K]. */
+/** Marks every 100 °C or 200 °F from low to high [K]; every 100 °F where two of those would be rare. */
 export function temperatureTicks(low_K: number, high_K: number): Tick[] {
   const unit = unitFor('°C');
   const [low, high] = [inUnit(celsius(low_K), unit), inUnit(celsius(high_K), unit)];
-  return marks(low, high, unit.name === '°C' ? 100 : 200).map((mark) => ({
+  return marks(low, high, unit.name === '°C' || high - low < 400 ? 100 : 200).map((mark) => ({
     at: kelvin(fromUnit(mark, unit)),
     text: String(mark),
   }));

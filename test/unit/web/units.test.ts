@@ -266,6 +266,7 @@ describe('marks on an axis', () => {
     expect(ticks()).toEqual(['100 200 300 400 500 600 700 800', '100 200', '0 1 2 3 4 5']);
     choose(US);
     expect(ticks()).toEqual(['200 400 600 800 1000 1200 1400', '50 100 150', '0 1 2 3']);
+    expect(texts(temperatureTicks(900, 1080))).toBe('1200 1300 1400');
     const [first] = temperatureTicks(273.15 + 90, 273.15 + 810);
     expect(first!.at).toBeCloseTo(273.15 + (200 - 32) / 1.8, 9);
   });
