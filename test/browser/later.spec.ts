@@ -3,6 +3,7 @@ import { openSheet } from './sheet.ts';
 
 const parts = [
   'LapTrace',
+  'AllBlankings',
   'LapTable',
   'FeelList',
   'Ledger',
