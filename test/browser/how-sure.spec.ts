@@ -57,6 +57,17 @@ test('what is proposed is weighed beside it, while somebody looks', async ({ pag
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('what is proposed is fitted from beside its count, as one step', async ({ page }) => {
+  const sentence = await openSure(page);
+  const fit = section(page).getByRole('button', { name: /^Fit / });
+  await fit.click(PATIENCE);
+  await expect(sentence).toContainText(/Front \d+\s% blanked stays in/);
+  await expect(fit).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toHaveAccessibleDescription(
+    /^Undo front blanking 70 to \d+\s%$/,
+  );
+});
+
 test('one stint at a time runs on request, is paused, stepped and taken away', async ({ page }) => {
   await openSure(page);
   const press = (name: string): Promise<void> => section(page).getByRole('button', { name }).click();
