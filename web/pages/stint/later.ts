@@ -3,7 +3,7 @@ import { library } from '../../state/session.svelte.ts';
 /** The parts of the stint's page that are not in its first view. Each is loaded when it is shown, or once the page is at rest. */
 export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
-export const cursorKeys = () => import('./CursorKeys.svelte');
+export const moment = () => import('./Moment.svelte');
 export const lapSamples = () => import('./LapSamples.svelte');
 export const hardStops = () => import('./HardStops.svelte');
 export const discMoment = () => import('./MomentDrawing.svelte');
