@@ -1,6 +1,6 @@
 /** Whether the browser keeps the sheet, for whoever shows it. */
 
-export class KeptState {
+class KeptState {
   #savedAt_ms = $state<number | null>(null);
   #problem = $state('');
 
