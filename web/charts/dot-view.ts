@@ -36,7 +36,7 @@ export function dotView(
   const high = limit_K + Math.ceil((most - limit_K) / ROUND_K) * ROUND_K;
   const x = valueScale(low, high, DOT_PX, width - DOT_PX);
   const limit = x.of(limit_K);
-  const stacks = stacksOf(dots, x, isGood);
+  const stacks = stacksOf({ dots, limit_K }, x, isGood);
   const tallest = Math.max(0, ...stacks.map(({ values }) => values.length));
   const base = tallest * PITCH_PX + 4;
   const placed = stacks.flatMap(({ at, good, values }) =>
@@ -52,7 +52,11 @@ interface Stack {
 }
 
 /** Dots nearer than their width stand on each other; those of a limit's two sides never do. */
-function stacksOf(dots: readonly number[], x: ValueScale, isGood: (value_K: number) => boolean): Stack[] {
+function stacksOf(
+  { dots, limit_K }: Pick<DotRow, 'dots' | 'limit_K'>,
+  x: ValueScale,
+  isGood: (value_K: number) => boolean,
+): Stack[] {
   const stacks: Stack[] = [];
   for (const value of dots) {
     const last = stacks.at(-1);
@@ -62,11 +66,19 @@ function stacksOf(dots: readonly number[], x: ValueScale, isGood: (value_K: numb
     if (joins) last.values.push(value);
     else stacks.push({ at: 0, good: isGood(value), values: [value] });
   }
-  stacks.forEach((stack, i) => {
-    const [first = 0, last = 0] = [stack.values[0], stack.values.at(-1)];
-    const middle = (x.of(first) + x.of(last)) / 2;
-    const before = stacks[i - 1];
-    stack.at = before ? Math.max(middle, before.at + PITCH_PX) : middle;
-  });
+  // beside the limit first, then away from it, each as far as the one before needs
+  const isLow = ({ good }: Stack): boolean => good === isGood(limit_K - 1);
+  let [low, high] = [x.of(limit_K) - DOT_PX, x.of(limit_K) + DOT_PX];
+  for (const stack of stacks.filter(isLow).reverse()) {
+    stack.at = Math.min(middleOf(stack, x), low);
+    low = stack.at - PITCH_PX;
+  }
+  for (const stack of stacks.filter((each) => !isLow(each))) {
+    stack.at = Math.max(middleOf(stack, x), high);
+    high = stack.at + PITCH_PX;
+  }
   return stacks;
 }
+
+const middleOf = ({ values }: Stack, x: ValueScale): number =>
+  (x.of(values[0] ?? 0) + x.of(values.at(-1) ?? 0)) / 2;

@@ -67,9 +67,11 @@ describe('twenty dots', () => {
     fc.assert(
       fc.property(values, fc.integer({ min: 620, max: 980 }), (hottest_K, limit) => {
         const row = hottestRow(spread({ hottest_K }), limit);
-        const { dots } = dotView(row, 320, (value) => value <= limit);
+        const { dots, limit: line } = dotView(row, 320, (value) => value <= limit);
         expect(dots).toHaveLength(20);
         expect(dots.filter(({ isGood }) => isGood)).toHaveLength(row.good);
+        for (const { x, isGood } of dots)
+          expect(isGood ? line - x : x - line).toBeGreaterThanOrEqual(DOT_PX - 1e-9);
         dots.forEach((a, i) =>
           dots.slice(i + 1).forEach((b) => {
             expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThanOrEqual(2 * DOT_PX);
