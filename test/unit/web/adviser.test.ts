@@ -169,6 +169,37 @@ describe('the adviser', () => {
   });
 });
 
+describe('what is proposed instead', () => {
+  it('is drawn too when all else is found, for as long as somebody wants to know', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    adviser.weigh(dragged());
+    await found('spans', spans);
+    await found('spread', spread);
+    expect(adviser.foundWeighed(dragged())).toBeNull();
+    await found('sensitivity', corners);
+    expect(finder.sought).toEqual(['spans', 'spread', 'sensitivity', 'spread']);
+    expect(finder.asked[3]!.question.scenario.blanking_pct.front).toBe(33);
+    await found('spread', spread);
+    expect(adviser.foundWeighed(dragged())).toEqual(spread);
+    expect(adviser.foundWeighed(defaultScenario())).toBeNull();
+  });
+
+  it('is begun at once where all else is there, and not without being asked for', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    await found('spans', spans);
+    await found('spread', spread);
+    await found('sensitivity', corners);
+    adviser.weigh(null);
+    expect(finder.asked).toHaveLength(3);
+    adviser.weigh(dragged());
+    expect(finder.asked).toHaveLength(4);
+    adviser.weigh(dragged());
+    expect(finder.asked).toHaveLength(4);
+  });
+});
+
 describe('while the hand moves', () => {
   it('one worker may be busy, and all when it rests', () => {
     const { finder, adviser, pass } = bench();
