@@ -32,7 +32,7 @@ async function openMap(page: Page): Promise<Opened> {
       const [left, right] = lapFrame(box.width);
       // of the shipped stint: twenty laps, and the stop after them
       const lapWidth = (right - left - 18) / 20;
-      const [above, below] = [10, 24];
+      const [above, below] = [24, 24];
       const plot = box.height - above - below;
       return { x: left + (lap - 0.5) * lapWidth, y: above + plot * (1 - pct / 100) };
     },

@@ -29,7 +29,7 @@ export interface HeatColumn {
   shades: { share: number; face_K: number }[];
 }
 
-export const MAP_TOP_PX = 10;
+export const MAP_TOP_PX = 24;
 
 export function blankingView(
   map: BlankingMap,
