@@ -11,8 +11,8 @@ export function usualPaper(tag: string): Paper {
   return region && LETTER.includes(region.toUpperCase()) ? 'Letter' : 'A4';
 }
 
-/** Height of the sheet, and of the page without its margins [mm] */
-export const MARGIN_MM = 10;
+/** The page has margins, and is this wide and high without them [mm] */
+const MARGIN_MM = 10;
 export const WIDTH_MM = 190;
 export const heightOf = (paper: Paper): number => (paper === 'A4' ? 297 : 279.4) - 2 * MARGIN_MM;
 
