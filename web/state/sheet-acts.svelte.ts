@@ -15,6 +15,9 @@ export interface News {
   isWrong: boolean;
 }
 
+/** With the scenario that it was said of. */
+type Said = News & { of: Scenario };
+
 /** A link, or why there is none. */
 export type Shared = { link: string } | { why: string };
 
@@ -22,7 +25,7 @@ const FILES = { description: 'Sheet', extensions: ['.json'], mimeTypes: ['applic
 
 export class SheetActs {
   #session: Session;
-  #news = $state.raw<News | null>(null);
+  #news = $state.raw<Said | null>(null);
   #file = $state.raw<FileSystemFileHandle | null>(null);
   /** Hash of the scenario that is in a file. */
   #saved = $state('');
@@ -39,8 +42,11 @@ export class SheetActs {
     );
   }
 
+  /** What went well, and needs no second look, is said until the next change. */
   get news(): News | null {
-    return this.#news;
+    const news = this.#news;
+    const stays = news !== null && (news.isWrong || news.more.length > 0);
+    return stays || news?.of === this.#session.scenario ? news : null;
   }
   /** The name of the file that is written again; null where the next saving asks for one. */
   get fileName(): string | null {
@@ -52,7 +58,7 @@ export class SheetActs {
   }
 
   say(words: string, more: readonly string[] = [], isWrong = false): void {
-    this.#news = { words, more, isWrong };
+    this.#news = { words, more, isWrong, of: this.#session.scenario };
   }
   hush(): void {
     this.#news = null;
