@@ -75,13 +75,15 @@ export function airAt({ air, pressures }: CornerResult, speed_mps: number): AirN
 
 export const flowText = (flow_kgps: number): string => {
   const grams = Math.abs(flow_kgps) * 1000;
-  return withUnit(grams, 'g/s', grams < 10 ? 1 : 0);
+  return withUnit(grams, 'g/s', grams >= 0.05 && grams < 10 ? 1 : 0);
 };
 
 const pressureText = (pressure_Pa: number): string => withUnit(pressure_Pa, 'Pa');
 
 /** The air's way as rows; what is not there has none. */
 export function airParts(air: AirNow, kind: 'vented' | 'solid'): AirPart[] {
+  // nothing is led anywhere without a duct or vanes
+  if (air.ram_Pa === null && kind === 'solid') return [];
   const rows: (AirPart | null)[] = [
     air.ram_Pa === null
       ? null

@@ -1,5 +1,5 @@
 /** Columns of figures: a heading that names its unit, and numbers for the eye and for a file. */
-import type { Clock, CornerColumns, CornerResult, Lap, LapSummary } from '../../engine/index.ts';
+import type { CornerColumns, CornerResult, Lap, LapSummary, StintResult } from '../../engine/index.ts';
 import { levelNumber, numberIn, NBSP } from './format.ts';
 import { celsius, inUnit, kelvin, kmh, unitFor, unitName } from './units.ts';
 
@@ -52,11 +52,20 @@ const parts: [name: string, key: keyof CornerColumns][] = [
 ];
 
 /** The samples of a lap, each by its place in the stint's columns. */
-export function sampleColumns(clock: Clock, corner: CornerResult, lap: Lap): NumberColumn<number>[] {
-  const { columns } = corner;
+export function sampleColumns(
+  { clock, track }: StintResult,
+  { columns }: CornerResult,
+  lap: Lap,
+): NumberColumn<number>[] {
+  /** The line itself is both the end of one lap and the start of the next. */
+  const distanceAt = (i: number): number => {
+    const distance_m = clock.distance_m[i] ?? 0;
+    if (i === lap.firstSample && distance_m > track.length_m / 2) return 0;
+    return i === lap.lastSample && distance_m < track.length_m / 2 ? track.length_m : distance_m;
+  };
   return [
     { name: 'Time after the line', own: 's', digits: 2, of: (i) => (clock.time_s[i] ?? 0) - lap.start_s },
-    { name: 'Distance', own: 'm', digits: 0, of: (i) => clock.distance_m[i] ?? 0 },
+    { name: 'Distance', own: 'm', digits: 0, of: distanceAt },
     { name: 'Speed', own: 'km/h', digits: 0, of: (i) => kmh(clock.speed_mps[i] ?? 0) },
     {
       name: 'Braking power of all four',

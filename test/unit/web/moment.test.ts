@@ -86,7 +86,13 @@ describe('the moment as a list', () => {
   it('has no vanes in a solid disc, no mouth without a duct, and turns the name of a leak that draws in', () => {
     const air = airAt(front, speed_mps)!;
     expect(airParts(air, 'vented').map(({ key }) => key)).toEqual(['ram', 'duct', 'plenum', 'vanes', 'leak']);
-    expect(airParts({ ...air, ram_Pa: null }, 'solid').map(({ key }) => key)).toEqual(['plenum', 'leak']);
+    expect(airParts({ ...air, ram_Pa: null }, 'vented').map(({ key }) => key)).toEqual([
+      'plenum',
+      'vanes',
+      'leak',
+    ]);
+    expect(airParts({ ...air, ram_Pa: null }, 'solid')).toEqual([]);
+    expect(airParts({ ...air, duct_kgps: 0 }, 'vented')[1]!.value).toBe('0\u00a0g/s');
     expect(airParts({ ...air, leak_kgps: -0.01 }, 'vented').at(-1)).toMatchObject({
       name: 'leak, drawn in',
       value: '10\u00a0g/s',

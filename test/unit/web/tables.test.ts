@@ -23,7 +23,7 @@ import { sampleResult } from '../../support/sample-result.ts';
 const result = sampleResult();
 const [front, rear] = [result.corners[0]!, result.corners[1]!];
 const lap = result.laps[9]!;
-const columns = sampleColumns(result.clock, front, lap);
+const columns = sampleColumns(result, front, lap);
 const samples = [lap.firstSample, lap.firstSample + 7];
 
 afterEach(() => followChoice(() => ''));
@@ -42,6 +42,17 @@ describe('a lap as a file', () => {
     expect(rows).toHaveLength(2);
     expect(rows[0]!.map(Number).some(Number.isNaN)).toBe(false);
     expect(Number(rows[1]![4])).toBeCloseTo(front.columns!.face_K[samples[1]!]! - 273.15, 1);
+  });
+
+  it('starts at the line with no way behind it and ends with all of it', () => {
+    const distance = columns[1]!;
+    const length_m = result.track.length_m;
+    const clock = { ...result.clock, distance_m: result.clock.distance_m.slice() };
+    clock.distance_m[lap.firstSample] = length_m - 0.4;
+    clock.distance_m[lap.lastSample] = 0.4;
+    const crossed = sampleColumns({ ...result, clock }, front, lap)[1]!;
+    expect([crossed.of(lap.firstSample), crossed.of(lap.lastSample)]).toEqual([0, length_m]);
+    expect(distance.of(samples[1]!)).toBe(result.clock.distance_m[samples[1]!]);
   });
 
   it('is in the units that were chosen', () => {
