@@ -15,6 +15,7 @@ export default defineConfig({
   testDir: '.',
   testMatch: '**/*.spec.ts',
   outputDir: `${results}browser`,
+  snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
   workers: 1,
   forbidOnly: process.env['CI'] !== undefined,
   timeout: 60_000,
