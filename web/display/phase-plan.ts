@@ -1,6 +1,5 @@
 /** The phases of a stint laid out over its laps, each with what held before it and what it changes. Pure. */
 import type { Phase, Scenario, Value } from '../../engine/index.ts';
-import { isLeaf } from '../../engine/scenario/keys.ts';
 import { valueAt } from '../../engine/scenario/tree.ts';
 import { driverChanges, drivers } from '../../engine/scenario/drivers.ts';
 import { withChanges } from '../../engine/scenario/changes.ts';
@@ -81,8 +80,7 @@ function changesOf(phase: Phase, before: Scenario, now: Scenario, start: Scenari
 
 function fromOf(key: string, phase: Phase, before: Scenario, start: Scenario): Omit<Change, 'key' | 'to'> {
   const sides = SIDES.map((side) => `${key}_${side}`);
-  if (!key.startsWith('blanking_pct.') || !isLeaf(sides[0] ?? ''))
-    return { from: valueOf(key, before, start) };
+  if (!/^blanking_pct\.(front|rear)$/.test(key)) return { from: valueOf(key, before, start) };
   if (sides.some((side) => phase.set?.[side] !== undefined)) return { from: null };
   const [left = 0, right = 0] = sides.map((side) => Number(valueOf(side, before, start)));
   return left === right ? { from: left } : { from: null, fromSides: { left, right } };

@@ -1,6 +1,5 @@
 /** The phases of a stint in words: a line each for the list, short marks for the chart, one sentence for all. */
 import { unitOf } from '../../engine/scenario/field.ts';
-import { fieldAt } from '../../engine/scenario/keys.ts';
 import { drivers } from '../../engine/scenario/drivers.ts';
 import { clockTime, decimal, digitsOf, NBSP, percent, withUnit } from './format.ts';
 import { gapOf, isStand, namesGap, type Change, type PhasePlan, type PlannedPhase } from './phase-plan.ts';
@@ -80,8 +79,14 @@ function changeWords(changes: readonly Change[]): string[] {
     if (key === 'driver') return `driver ${driverName(to)}`;
     const place = tapeOn(key);
     if (place) return `tape ${place} ${fromWords(change)}to ${percent(Number(to))}`;
-    return `${(fieldAt(key)?.label ?? key).toLowerCase()} ${exact(Number(to), unitOf(key))}`;
+    return `${bareName(key)} ${exact(Number(to), unitOf(key))}`;
   });
+}
+
+/** "humidity" of `conditions.humidity_pct`: a key's own words, for the fields' labels are not there at first. */
+function bareName(key: string): string {
+  const name = key.split('.').at(-1) ?? key;
+  return (unitOf(key) === '' ? name : name.replace(/_[^_]+$/, '')).replaceAll('_', ' ');
 }
 
 /** "70 ", or "left 58, right 30 " where the sides had their own. */

@@ -2,11 +2,11 @@
 import type { Axle, Changes, Problem, RunReply, RunRequest, Scenario } from '../../engine/index.ts';
 import { valueAt, withValue } from '../../engine/scenario/tree.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
-import { override } from '../../engine/scenario/override.ts';
-import { checkScenario, type Parsed } from '../../engine/scenario/parse.ts';
+import type { Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
 import { stepWords } from '../display/step-words.ts';
 import { browserAlarm } from './alarm.ts';
+import { checks, loadChecks } from './checks.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
 import { emptyHistory, noted, redone, settled, undone, type History, type Moved } from './history.ts';
 import { Pins, withPin, type Pin, type PinnedStint, type Run } from './pins.svelte.ts';
@@ -42,9 +42,7 @@ export class Session {
   #history = $state.raw<History<Sheet>>(emptyHistory);
   #client: EngineClient;
 
-  /** @param opened - what the browser kept may be of another version: the default where it is not a scenario */
-  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, opened = defaultScenario()) {
-    const scenario = checkScenario(opened).ok ? opened : defaultScenario();
+  constructor(open: () => OpenDoor, alarm: Alarm = browserAlarm, scenario = defaultScenario()) {
     this.#scenario = $state.raw(scenario);
     this.#pins = new Pins(open);
     const replied = (reply: RunReply, asked: RunRequest) => this.#replied(reply, asked);
@@ -106,7 +104,7 @@ export class Session {
    * Returns what was refused, for the control to say; then nothing has changed.
    */
   change(changes: Changes, name: string): readonly Problem[] {
-    const parsed = override(this.#scenario, changes);
+    const parsed = checks().override(this.#scenario, changes);
     if (!parsed.ok) return parsed.problems;
     const moved = Object.keys(changes).filter((key) => valueAt(this.#scenario, key) !== changes[key]);
     return this.#take(parsed, name, moved.length === 1 ? (moved[0] ?? null) : null);
@@ -118,7 +116,7 @@ export class Session {
     name: string,
   ): readonly Problem[] {
     const stint = { ...this.#scenario.stint, phases, laps };
-    const parsed = checkScenario({ ...this.#scenario, stint });
+    const parsed = checks().checkScenario({ ...this.#scenario, stint });
     return parsed.ok ? this.#take(parsed, name) : parsed.problems;
   }
 
@@ -149,7 +147,7 @@ export class Session {
   }
   /** Runs the stint on a measured lap, or on the driver model again. Returns what was refused. */
   driveTrace(trace: Scenario['trace']): readonly Problem[] {
-    const refused = this.#take(checkScenario({ ...this.#scenario, trace }), 'trace');
+    const refused = this.#take(checks().checkScenario({ ...this.#scenario, trace }), 'trace');
     this.settle();
     return refused;
   }
@@ -183,7 +181,7 @@ export class Session {
 
   /** Another scenario whole, as a step of its own. Returns what was refused. */
   replace(scenario: unknown, name: string): readonly Problem[] {
-    const parsed = checkScenario(scenario);
+    const parsed = checks().checkScenario(scenario);
     if (!parsed.ok) return parsed.problems;
     this.settle();
     this.#take(parsed, name);
@@ -214,12 +212,13 @@ export class Session {
 
   /** Something of the library, which is loaded for it. */
   async #choose(name: string, scenarioFrom: (library: Library) => Scenario): Promise<void> {
-    const loaded = await library().catch(() => null);
+    const loaded = await Promise.all([library(), loadChecks()]).catch(() => null);
     this.#failure = loaded
       ? ''
       : `The ${name} could not be loaded. Choose it again when the network is back.`;
     if (!loaded) return;
-    this.#take(checkScenario(scenarioFrom(loaded)), name);
+    const [files, { checkScenario }] = loaded;
+    this.#take(checkScenario(scenarioFrom(files)), name);
     this.settle();
   }
 
@@ -247,7 +246,7 @@ export class Session {
     const { scenario, pins } = step.state;
     this.#history = step.history;
     // a step that was kept may be of another version
-    const parsed = checkScenario(scenario);
+    const parsed = checks().checkScenario(scenario);
     this.#problems = parsed.ok ? [] : parsed.problems;
     if (!parsed.ok) return;
     this.#madeRoom = null;

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { PhaseList } from '../../../web/display/phase-plan.ts';
+import { loadChecks } from '../../../web/state/checks.ts';
 import { Session } from '../../../web/state/session.svelte.ts';
 import { added, removed, withLaps, withSet } from '../../../web/state/phase-edits.ts';
+
+await loadChecks();
 
 const idle = (): Session =>
   new Session(

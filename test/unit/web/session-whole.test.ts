@@ -2,8 +2,11 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { RunRequest, Scenario } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/default-scenario.ts';
 import { withValue } from '../../../engine/scenario/tree.ts';
+import { loadChecks } from '../../../web/state/checks.ts';
 import { Session } from '../../../web/state/session.svelte.ts';
 import { sampleResult } from '../../support/sample-result.ts';
+
+await loadChecks();
 
 const result = sampleResult({ samplesPerLap: 40 });
 const frontAt = (share: number): Scenario =>

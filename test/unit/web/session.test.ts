@@ -1,7 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { RunReply, RunRequest } from '../../../engine/index.ts';
+import { loadChecks } from '../../../web/state/checks.ts';
 import { Session } from '../../../web/state/session.svelte.ts';
 import { sampleResult } from '../../support/sample-result.ts';
+
+await loadChecks();
 
 const tick = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 const result = sampleResult({ samplesPerLap: 40 });

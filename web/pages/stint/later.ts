@@ -1,3 +1,4 @@
+import { loadChecks } from '../../state/checks.ts';
 import { library } from '../../state/session.svelte.ts';
 
 /** The parts of the stint's page that are not in its first view. Each is loaded when it is shown, or once the page is at rest. */
@@ -19,7 +20,9 @@ export const menu = () => import('../../frame/Menu.svelte');
 export const overChart = () => import('./over-chart.ts');
 export const pinList = () => import('./Pins.svelte');
 export const howSure = () => import('./doubt/HowSure.svelte');
-export const tray = () => import('./Tray.svelte');
+/** Shown when what checks a change is there. */
+export const levers = async () => (await loadChecks(), import('./Levers.svelte'));
+export const tray = async () => (await loadChecks(), import('./Tray.svelte'));
 export const tapeFields = () => import('./TapeFields.svelte');
 export const windowFields = () => import('./WindowFields.svelte');
 export const traceFile = () => import('./import/trace-file.ts');

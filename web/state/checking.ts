@@ -1,0 +1,3 @@
+/** What checks a scenario and what makes changes to one: the schema with its rules. Loaded by `checks.ts`. */
+export { override } from '../../engine/scenario/override.ts';
+export { checkScenario } from '../../engine/scenario/parse.ts';
