@@ -2,7 +2,9 @@
  * What checks a scenario, the schema with its rules: the first picture does without. Who can change something is shown when it is
  * there, and has been waited for wherever something is brought along: by what was kept, by a link, by a file.
  */
-type Checks = typeof import('./checking.ts');
+import type * as checking from './checking.ts';
+
+type Checks = typeof checking;
 
 let loaded: Checks | null = null;
 

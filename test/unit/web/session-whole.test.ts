@@ -35,12 +35,6 @@ describe('a session and whole scenarios', () => {
     expect(asked.map(({ scenario }) => scenario)).toEqual([kept]);
   });
 
-  it('opens with the default where that is none', () => {
-    const broken = frontAt(300);
-    expect(open(broken).scenario).toEqual(defaultScenario());
-    expect(open({ note: 'of a later time' } as unknown as Scenario).scenario).toEqual(defaultScenario());
-  });
-
   it('takes over another as a step with its name, which undo takes back', () => {
     const session = open(frontAt(12));
     const before = session.scenario;
