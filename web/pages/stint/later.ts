@@ -6,9 +6,7 @@ export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
 export const lapTrace = () => import('../../charts/LapTrace.svelte');
 export const moment = () => import('./Moment.svelte');
 export const lapSamples = () => import('./LapSamples.svelte');
-export const hardStops = () => import('./HardStops.svelte');
 export const discMoment = () => import('./MomentDrawing.svelte');
-export const momentTable = () => import('./MomentTable.svelte');
 export const allBlankings = () => import('./AllBlankings.svelte');
 export const lapTable = () => import('./LapTable.svelte');
 export const ledger = () => import('../../charts/Ledger.svelte');
@@ -33,9 +31,7 @@ export function loadAll(): void {
     phaseEditor,
     lapTrace,
     lapSamples,
-    hardStops,
     discMoment,
-    momentTable,
     allBlankings,
     lapTable,
     ledger,
