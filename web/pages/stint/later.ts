@@ -1,5 +1,6 @@
 import { loadChecks } from '../../state/checks.ts';
 import { library } from '../../state/session.svelte.ts';
+import { tapeFields, windowFields } from './lever-parts.ts';
 
 /** The parts of the stint's page that are not in its first view. Each is loaded when it is shown, or once the page is at rest. */
 export const phaseEditor = () => import('./phases/PhaseEditor.svelte');
@@ -21,8 +22,6 @@ export const howSure = () => import('./doubt/HowSure.svelte');
 /** Shown when what checks a change is there. */
 export const levers = async () => (await loadChecks(), import('./Levers.svelte'));
 export const tray = async () => (await loadChecks(), import('./Tray.svelte'));
-export const tapeFields = () => import('./TapeFields.svelte');
-export const windowFields = () => import('./WindowFields.svelte');
 export const traceFile = () => import('./import/trace-file.ts');
 
 /** Loads them all, so that nothing has to be waited for. What fails is loaded, or told of, when it is shown. */
