@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { blankings, type BlankingMap } from '../../engine/advise/blankings.ts';
 import { finished } from '../../engine/advise/finished.ts';
@@ -106,9 +106,9 @@ test('its table tells every blanking, and from either one goes to the stint', as
   await expect(row(56)).toContainText('14');
   await expect(row(57)).toContainText('none');
   await expect(row(60)).toContainText(/C$/);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
   await form.getByRole('radio', { name: 'chart' }).check();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
   await page.getByRole('button', { name: 'to the stint' }).click();
   await expect(page.getByRole('radio', { name: 'stint', exact: true })).toBeChecked();
   await expect(page.getByText(/Front face passes its/).first()).toBeVisible();

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
 
@@ -24,7 +24,7 @@ for (const [width, height] of [
     await expect(list).toContainText(/fluid at \d+\s°C after \d+\smin, \d+\sK below its wet boiling point/);
     const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(beyond).toBeLessThanOrEqual(0);
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect((await axe(page).analyze()).violations).toEqual([]);
   });
 }
 

@@ -2,6 +2,9 @@ import { test as base, expect, type BrowserContext, type ConsoleMessage } from '
 
 export { expect };
 
+/** Each worker of the page's pool has the engine to compile, which is most of what a short test costs: one is enough. */
+const ONE_CORE = `Object.defineProperty(navigator, 'hardwareConcurrency', { value: 1, configurable: true })`;
+
 interface Fixtures {
   /** What the page did wrong so far. A test that provokes something on purpose empties it itself. */
   complaints: string[];
@@ -11,6 +14,7 @@ interface Fixtures {
 export const test = base.extend<Fixtures>({
   complaints: [
     async ({ context, baseURL }, use) => {
+      await context.addInitScript(ONE_CORE);
       const complaints: string[] = [];
       listen(context, new URL(baseURL ?? '').origin, complaints);
       await use(complaints);

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { finished } from '../../engine/advise/finished.ts';
 import { spread } from '../../engine/advise/spread.ts';
@@ -54,7 +54,7 @@ test('what is proposed is weighed beside it, while somebody looks', async ({ pag
   await expect(section(page).getByRole('heading', { name: 'What to measure first' })).toBeVisible(PATIENCE);
   await expect(section(page).getByRole('listitem')).toHaveCount(3);
   await expect(section(page).getByRole('listitem').first()).toContainText(/±\d+\sK.*To measure: /);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 });
 
 test('what is proposed is fitted from beside its count, as one step', async ({ page }) => {

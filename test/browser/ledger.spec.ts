@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -108,9 +108,9 @@ test('on a phone a tap opens what a part is, nothing reaches beyond the side, an
   await expect(table).toContainText('change, MJ');
   const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(beyond).toBeLessThanOrEqual(0);
-  expect((await new AxeBuilder({ page }).include('table').analyze()).violations).toEqual([]);
+  expect((await axe(page).include('table').analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 1360, height: 800 });
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 });
 
 test('the file holds what the picture says', async ({ page }) => {

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -22,9 +22,9 @@ test('the theme follows the system until one is chosen; a choice is there at onc
 }) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   await openSheet(page);
-  expect([await theme(page), await bars(page)]).toEqual(['night', '#14181d']);
+  await expect.poll(async () => [await theme(page), await bars(page)]).toEqual(['night', '#14181d']);
   await page.emulateMedia({ colorScheme: 'light' });
-  expect([await theme(page), await bars(page)]).toEqual(['paper', '#f7f4ec']);
+  await expect.poll(async () => [await theme(page), await bars(page)]).toEqual(['paper', '#f7f4ec']);
 
   const canvas = page.locator('canvas').first();
   const drawn = (): Promise<string> => canvas.evaluate((at: HTMLCanvasElement) => at.toDataURL());
@@ -34,7 +34,7 @@ test('the theme follows the system until one is chosen; a choice is there at onc
   await expect(page.locator('body')).toHaveCSS('background-color', 'rgb(255, 255, 255)');
   await expect.poll(drawn).not.toBe(before);
   await page.emulateMedia({ colorScheme: 'dark' });
-  expect([await theme(page), await bars(page)]).toEqual(['sun', '#ffffff']);
+  await expect.poll(async () => [await theme(page), await bars(page)]).toEqual(['sun', '#ffffff']);
   await page.reload();
   expect(await theme(page)).toBe('sun');
 });
@@ -111,8 +111,7 @@ for (const look of [
   { theme: 'sun', gloves: false },
 ]) {
   const name = look.theme + (look.gloves ? ' in gloves' : '');
-  const violations = async (page: Page): Promise<unknown[]> =>
-    (await new AxeBuilder({ page }).analyze()).violations;
+  const violations = async (page: Page): Promise<unknown[]> => (await axe(page).analyze()).violations;
 
   test(`${name}: axe finds nothing on the narrow sheet`, async ({ page }) => {
     await prefer(page, look);

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -83,7 +83,7 @@ test('a stop, tape, rain, traffic and a driver are laid out by keyboard alone', 
   await expect(
     page.getByText(/^8 phases, 18 laps: out-lap; push, 9\slaps, .*; stop\s10\smin\.$/),
   ).toBeAttached();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 
   // and so does the table
   await form(page, 'table');
@@ -92,7 +92,7 @@ test('a stop, tape, rain, traffic and a driver are laid out by keyboard alone', 
   await expect(table).toContainText(/From lap\s13: (wet, 11\s°C|11\s°C, wet)/);
   await expect(table.getByRole('row', { name: /^11 3 in-lap/ })).toBeVisible();
   await expect(table.getByRole('row', { name: /^13 6 push/ })).toBeVisible();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 });
 
 test('phases are moved, split, duplicated and removed, the focus goes along, and undo names the step', async ({
@@ -233,7 +233,7 @@ for (const [width, height] of [
         .map((part) => part.outerHTML.slice(0, 80));
     });
     expect(inside).toEqual([]);
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect((await axe(page).analyze()).violations).toEqual([]);
     await press('Pit stop');
     await expect(row(/^4 Stop/)).toBeInViewport();
   });

@@ -16,7 +16,7 @@ export default defineConfig({
   testMatch: '**/*.spec.ts',
   outputDir: `${results}browser`,
   snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
-  workers: 1,
+  workers: 2,
   forbidOnly: process.env['CI'] !== undefined,
   timeout: 60_000,
   reporter: [['list'], ['json', { outputFile: `${results}browser.json` }]],
@@ -26,7 +26,8 @@ export default defineConfig({
     baseURL,
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    // a trace of every test takes a third of its time: asked for by `--trace on`
+    trace: 'off',
     // it would answer in place of the network that a test cuts; the tests of it let it work
     serviceWorkers: 'block',
     launchOptions: { executablePath: browser, args: chromiumArgs },

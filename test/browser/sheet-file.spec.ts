@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Page } from '@playwright/test';
 import { diskOf, withFileAccess, withoutFileAccess } from './files.ts';
 import { expect, test } from './fixtures.ts';
@@ -57,7 +57,7 @@ test('Ctrl+S asks for a file once and then writes the same again; a copy asks an
   await expect(page.getByText(/\.json, with all that is in the sheet\.$/)).toBeVisible();
   await page.getByRole('button', { name: 'Share a link' }).click();
   await expect(page.getByLabel('Link', { exact: true })).toHaveValue(/#s=/);
-  expect((await new AxeBuilder({ page }).include('#menu').analyze()).violations).toEqual([]);
+  expect((await axe(page).include('#menu').analyze()).violations).toEqual([]);
   await page.getByRole('button', { name: 'Save as copy' }).click();
   await expect.poll(async () => (await diskOf(page)).asked.length).toBe(2);
 });
@@ -118,7 +118,7 @@ test('a broken file names each problem, and what was here is still here', async 
   await expect(alert).toContainText('file: expected JSON, got text that is none (it ends too early)');
   await expect(slider('Front blanking')).toHaveValue('0');
   await expect(sentence).toContainText(/Front 0\s% blanked/);
-  expect((await new AxeBuilder({ page }).include('.news').analyze()).violations).toEqual([]);
+  expect((await axe(page).include('.news').analyze()).violations).toEqual([]);
   await alert.getByRole('button', { name: 'Close' }).click();
   await expect(alert.getByRole('listitem')).toHaveCount(0);
 });

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -119,7 +119,7 @@ test('by keyboard left and right are parted, set, made equal and brought back', 
   await choose(page, 'Side in hand, front', /left/);
   await expect(slider('Inlet recovery, front left')).toHaveValue('0.85');
   await expect(field('Front left blanking')).toHaveValue(/^70\s%$/);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 
   const hash = page.locator('.hash');
   const parted = (await hash.textContent()) ?? '';
@@ -154,5 +154,5 @@ test('on a phone the tray says which side it moves, and moves that one only', as
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
   ).toBeLessThanOrEqual(0);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect((await axe(page).analyze()).violations).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { axe } from './axe.ts';
 import report from '../../web/pages/trust/report.json' with { type: 'json' };
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -17,7 +17,7 @@ for (const [width, height] of [
     await expect(page.getByRole('heading', { level: 1, ...link })).toBeVisible();
     const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(beyond).toBeLessThanOrEqual(0);
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect((await axe(page).analyze()).violations).toEqual([]);
   });
 }
 
