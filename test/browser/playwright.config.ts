@@ -11,12 +11,19 @@ const browser = (process.env['EMBERLAP_TEST_BROWSER'] ??= await findBrowser());
 const port = (process.env['EMBERLAP_TEST_PORT'] ??= String(await freePort()));
 const baseURL = `http://localhost:${port}`;
 
+const ALONE = '**/trace-worker.spec.ts';
+
 export default defineConfig({
   testDir: '.',
   testMatch: '**/*.spec.ts',
   outputDir: `${results}browser`,
   snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
   workers: 2,
+  // what measures how soon a hand is answered has the machine to itself
+  projects: [
+    { name: 'by two', testIgnore: ALONE },
+    { name: 'alone', testMatch: ALONE, dependencies: ['by two'], workers: 1 },
+  ],
   forbidOnly: process.env['CI'] !== undefined,
   timeout: 60_000,
   reporter: [['list'], ['json', { outputFile: `${results}browser.json` }]],

@@ -101,6 +101,8 @@ test('every theme prints the same, black on white', async ({ page }) => {
     await page.setViewportSize({ width: 1280, height: 800 });
     await openSheet(page);
     await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+    // the spread prints more than a word once it is known
+    await expect(page.locator('.sentence')).toContainText(/of\s100 runs/);
     await asOnPaper(page);
     seen.push(await colours());
   }

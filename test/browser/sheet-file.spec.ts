@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { axe } from './axe.ts';
-import type { Page } from '@playwright/test';
+import type { FileChooser, Page } from '@playwright/test';
 import { diskOf, withFileAccess, withoutFileAccess } from './files.ts';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
@@ -73,14 +73,21 @@ test('where the browser cannot write a file, it loads down and can be opened aga
   await page.keyboard.press('Control+s');
   const file = await download;
   const text = await readFile(await file.path(), 'utf8');
-  const chooser = page.waitForEvent('filechooser');
-  await page.keyboard.press('Control+o');
+  // a save that is under way is let finish
+  const choosers: FileChooser[] = [];
+  await expect(async () => {
+    const asked = page.waitForEvent('filechooser', { timeout: 3_000 });
+    await page.keyboard.press('Control+o');
+    choosers.push(await asked);
+  }).toPass();
   const changed = text
     .replace('\n  "trace": null', '\n  "note": {\n    "wind": "west"\n  },\n  "trace": null')
     .replace('"front": 0', '"front": 44');
-  await (
-    await chooser
-  ).setFiles({ name: 'ours.json', mimeType: 'application/json', buffer: Buffer.from(changed) });
+  await choosers[0]!.setFiles({
+    name: 'ours.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(changed),
+  });
   await expect(news(page)).toContainText('ours.json is open. Undo brings back what was here.');
   await expect(news(page)).toContainText('Kept as it is, and without effect: note.');
   await expect(sentence).toContainText(/Front 44\s% blanked/);

@@ -12,6 +12,11 @@ export async function openSheet(page: Page): Promise<Sheet> {
   await page.goto('/');
   const sentence = page.locator('.sentence').getByRole('status');
   await expect(sentence).toContainText(/alibrated/);
+  // the levers come after the first stint
+  await page
+    .getByRole('slider', { name: /^(Front|Rear)( left)? blanking$/ })
+    .first()
+    .waitFor({ state: 'attached' });
   return {
     sentence,
     slider: (name) => page.getByRole('slider', { name, exact: true }),
