@@ -4,9 +4,10 @@
  * Everything lives in arrays made once: nothing is allocated, and no number is boxed, while a stint runs. All is made inside
  * one function because what a function holds is compiled as a constant; what another module holds is looked up at each use.
  */
-import { SPEEDS, type ConductanceMap } from './conductance-map.ts';
+import type { ConductanceMap } from './conductance-map.ts';
 import { CELLS } from './enthalpy-table.ts';
-import { CAST, MATERIALS, NODE, NODES, type JoinedTables } from './network.ts';
+import { GRID, makeHeld, WIDE } from './held.ts';
+import { CAST, NODE, NODES } from './network.ts';
 import { BOOK, type Stepper } from './stepper.ts';
 import { WALL_LOW_K, WALL_STEP_K, WALLS } from './wall-grid.ts';
 import { riseWheelhouse } from './wheelhouse.ts';
@@ -54,8 +55,12 @@ export function makeRates(): Rates {
   ];
 
   const column = (size: number): Float64Array => new Float64Array(size);
-  const [H, T, dT, dP] = [column(nodes), column(nodes), column(nodes), column(nodes)];
-  const [G, F] = [column(nodes), column(nodes)];
+  const held = makeHeld();
+  const { H, G, hold, entries, offset, cellsPerJoule } = held;
+  const { radiating, bridge_WpK4, hub_WpK, mount_WpK } = held;
+  const { conductances, air_K, wheelhouse_WpK, recirculatedAt, sprayFace_W, sprayVane_W, mapWide } = held;
+  const [grid, { speedStep, lastSpeed, onFace, buoyant, kept }] = [GRID, WIDE];
+  const [T, dT, dP, F] = [column(nodes), column(nodes), column(nodes), column(nodes)];
   /** Conduction potential of each node [W/m] */
   const P = column(nodes);
   const [loss, slope, wheelhouse_K] = [column(5), column(14), column(1)];
@@ -63,69 +68,20 @@ export function makeRates(): Rates {
   const at0 = column(5);
   const perK = column(5);
 
-  /** Of the corner: its tables (see `JoinedTables`), its radiating surfaces [W/K⁴], what bridges to the caliper, hub and mount. */
-  const entries = column(MATERIALS * 2 * (CELLS + 1));
-  // of few bits, so that an index made of one cannot overflow
-  const [offset, cellsPerJoule] = [new Uint16Array(nodes), column(nodes)];
-  const [radiating, bridge_WpK4, hub_WpK, mount_WpK] = [column(5), column(1), column(1), column(1)];
-  let tables: JoinedTables | null = null;
-  /** Of its map: conductance of each surface in turn by speed and wall [W/K], and what goes by speed alone. */
-  const grid = SPEEDS * WALLS;
-  const conductances = column(5 * grid);
-  const [air_K, wheelhouse_WpK, recirculatedAt] = [column(SPEEDS), column(SPEEDS), column(SPEEDS)];
-  const [sprayFace_W, sprayVane_W] = [column(SPEEDS), column(SPEEDS)];
-  let held: ConductanceMap | null = null;
-
-  function hold(s: Stepper, map: ConductanceMap): void {
-    if (tables !== s.tables) entries.set((tables = s.tables).entries);
-    if (held !== map) holdMap((held = map));
-    offset.set(s.tables.offset);
-    cellsPerJoule.set(s.tables.cellsPerJoule);
-    H.set(s.enthalpy_J);
-    G.set(s.network.link);
-    radiating.set(s.radiation);
-    bridge_WpK4[0] = s.bridge_WpK4;
-    hub_WpK[0] = s.hub_WpK;
-    mount_WpK[0] = s.mount_WpK;
-  }
-
-  function holdMap(map: ConductanceMap): void {
-    conductances.set(map.face);
-    conductances.set(map.vane, grid);
-    conductances.set(map.rim, 2 * grid);
-    conductances.set(map.bell, 3 * grid);
-    conductances.set(map.caliper, 4 * grid);
-    air_K.set(map.air_K);
-    wheelhouse_WpK.set(map.wheelhouse);
-    recirculatedAt.set(map.recirculated);
-    sprayFace_W.set(map.sprayFace_W);
-    sprayVane_W.set(map.sprayVane_W);
-    air[speedStep] = map.speedStep_mps;
-    air[lastSpeed] = map.speeds - 2;
-    air[onFace] = map.faceInWheelhouse;
-    air[buoyant] = map.wheelhouseBuoyant;
-    air[kept] = map.radiationKept;
-  }
-
-  /** The step's air: place between two rows of the map, wheelhouse [W/K], shares, spray [W], ambient [K], draught [W/K^1.5] */
-  const air = column(11);
+  /** The step's air: place between two rows of the map, wheelhouse [W/K], share, spray [W], ambient [K] */
+  const air = column(6);
   const pastRow = 0,
     capacity = 1,
     recirculated = 2,
-    onFace = 3,
-    sprayFace = 4,
-    sprayVane = 5,
-    ambient = 6,
-    buoyant = 7,
-    kept = 8,
-    speedStep = 9,
-    lastSpeed = 10;
+    sprayFace = 3,
+    sprayVane = 4,
+    ambient = 5;
   /** Entry of the map's first wall at the speed below this one. */
   let row = 0;
 
   function setAir(speed_mps: Float64Array, step: number): void {
-    const at = speed_mps[step]! / air[speedStep]!;
-    const i = Math.min(at, air[lastSpeed]!) | 0;
+    const at = speed_mps[step]! / mapWide[speedStep]!;
+    const i = Math.min(at, mapWide[lastSpeed]!) | 0;
     row = i * walls;
     const w = at - i;
     air[pastRow] = w;
@@ -139,7 +95,7 @@ export function makeRates(): Rates {
 
   /** Temperatures of all nodes and conduction potentials of those of the cast ring, with their slopes per enthalpy. */
   function lookUp(): void {
-    for (let i = 0; i < cast; i++) {
+    for (let i = 0; i < nodes; i++) {
       const perJoule = cellsPerJoule[i]!;
       const at = H[i]! * perJoule;
       const cell = Math.max(0, Math.min(at | 0, lastCell));
@@ -147,17 +103,9 @@ export function makeRates(): Rates {
       const rise = entries[a + 2]! - entries[a]!;
       T[i] = entries[a]! + (at - cell) * rise;
       dT[i] = rise * perJoule;
-    }
-    for (let i = cast; i < nodes; i++) {
-      const perJoule = cellsPerJoule[i]!;
-      const at = H[i]! * perJoule;
-      const cell = Math.max(0, Math.min(at | 0, lastCell));
-      const a = offset[i]! + 2 * cell;
-      const rise = entries[a + 2]! - entries[a]!;
+      if (i < cast) continue;
       const climb = entries[a + 3]! - entries[a + 1]!;
-      T[i] = entries[a]! + (at - cell) * rise;
       P[i] = entries[a + 1]! + (at - cell) * climb;
-      dT[i] = rise * perJoule;
       dP[i] = climb * perJoule;
     }
   }
@@ -224,7 +172,7 @@ export function makeRates(): Rates {
   /** Heat given to the air, which the wheelhouse's own warmth holds back, and to spray. */
   function convect(isFirst: boolean): void {
     const day = air[ambient]!;
-    const meetsFace = air[onFace]!,
+    const meetsFace = mapWide[onFace]!,
       meetsWall = air[recirculated]!;
     const gFace = at0[0]! + perK[0]! * T[face]!,
       gWall = at0[1]! + perK[1]! * T[wall]!;
@@ -240,8 +188,8 @@ export function makeRates(): Rates {
       // the wheelhouse is above ambient by what the air that passes it carries off; a part of the radiation ends in it
       const given = gFace * dFace + gWall * dWall + gRim * dRim + gBell * dBell + gCaliper * dCaliper;
       const taken = gFace * meetsFace + gWall * meetsWall + gRim + gBell + gCaliper;
-      const offered = given + air[kept]! * loss[radiation]!;
-      wheelhouse_K[0] = day + riseWheelhouse(offered, taken, air[capacity]!, air[buoyant]!);
+      const offered = given + mapWide[kept]! * loss[radiation]!;
+      wheelhouse_K[0] = day + riseWheelhouse(offered, taken, air[capacity]!, mapWide[buoyant]!);
     }
     const warmth = wheelhouse_K[0]! - day;
     dFace -= meetsFace * warmth;
