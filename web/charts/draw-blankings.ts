@@ -1,3 +1,4 @@
+import { drawLapEdges } from './draw-lap-edges.ts';
 import type { BlankingView } from './blanking-view.ts';
 import type { Point } from './columns.ts';
 import { casedLine, pens } from './draw-line.ts';
@@ -62,20 +63,4 @@ function drawHeat(
     context.fillStyle = fill;
     context.fillRect((left + right - width) / 2, frame.top, width, frame.height);
   }
-}
-
-function drawLapEdges(
-  context: CanvasRenderingContext2D,
-  { frame, x }: BlankingView,
-  theme: ChartTheme,
-): void {
-  context.beginPath();
-  for (const { left } of x.laps) {
-    const at = Math.round(left) + 0.5;
-    context.moveTo(at, frame.top);
-    context.lineTo(at, frame.top + frame.height);
-  }
-  context.strokeStyle = theme.hairline;
-  context.lineWidth = 0.5 * theme.weight;
-  context.stroke();
 }

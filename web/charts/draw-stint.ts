@@ -1,3 +1,4 @@
+import { drawLapEdges } from './draw-lap-edges.ts';
 import { areaAbove, casedLine, drawDot, pens, PINNED_DASHES, strokeCasing, strokeLine } from './draw-line.ts';
 import { drawFrame, drawLimits, drawWindow, within } from './draw-window.ts';
 import { ruling } from './hatch.ts';
@@ -33,18 +34,6 @@ export function drawStint(
       },
     );
   }
-}
-
-function drawLapEdges(context: CanvasRenderingContext2D, { frame, x }: StintView, theme: ChartTheme): void {
-  context.beginPath();
-  for (const { left } of x.laps) {
-    const at = Math.round(left) + 0.5;
-    context.moveTo(at, frame.top);
-    context.lineTo(at, frame.top + frame.height);
-  }
-  context.strokeStyle = theme.hairline;
-  context.lineWidth = 0.5 * theme.weight;
-  context.stroke();
 }
 
 /** The filled area covers the hatch; every trace but the peak, its own edge, lies on a casing above it. */
