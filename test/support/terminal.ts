@@ -3,7 +3,8 @@ import { spawn, spawnSync, type ChildProcessWithoutNullStreams } from 'node:chil
 import { join } from 'node:path';
 import { root } from './tree.ts';
 
-const COMMAND = [join(root, 'node_modules/tsx/dist/cli.mjs'), join(root, 'engine/shell/command.ts')];
+/** In one process: the program `tsx` would start a second one. */
+const COMMAND = ['--import', 'tsx', join(root, 'engine/shell/command.ts')];
 
 export interface Ended {
   status: number | null;
@@ -20,9 +21,9 @@ export const stint = (args: readonly string[], input = ''): Ended =>
     maxBuffer: 1 << 28,
   });
 
-/** The same in one process, which Node's own options may change and which can be watched while it runs. */
+/** The same, which Node's own options may change and which can be watched while it runs. */
 export const stintRunning = (
   args: readonly string[],
   nodeOptions: readonly string[] = [],
 ): ChildProcessWithoutNullStreams =>
-  spawn(process.execPath, [...nodeOptions, '--import', 'tsx', COMMAND[1]!, ...args], { cwd: root });
+  spawn(process.execPath, [...nodeOptions, ...COMMAND, ...args], { cwd: root });
