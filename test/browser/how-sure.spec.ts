@@ -98,7 +98,7 @@ test('with reduced motion nothing plays: small stints stand side by side', async
 test('the fan is of what is shown, and gone as soon as that is another question', async ({ page }) => {
   const sentence = await openSure(page);
   await page.getByRole('radio', { name: 'chart', exact: true }).check();
-  const note = page.getByText(/Shaded: spread, middle 80\s% of 100 runs\./);
+  const note = page.getByText(/Shaded: spread of 100 runs\./);
   const word = page.locator('.plot text', { hasText: /^middle 80\s%$/ });
   await expect(note).toBeVisible();
   await expect(word).toBeVisible();

@@ -73,7 +73,7 @@ export function fanLayer(found: FoundSpread, at: CornerResult, draw: number | nu
     return last.fan;
   };
   return {
-    note: `Shaded: spread, middle 80\u00a0% of ${spread.stints.length} runs.`,
+    note: `Shaded: spread of ${spread.stints.length} runs.`,
     under: (context, view, theme) => drawFan(context, fanIn(view), theme),
     over: (context, view, theme) => drawDrawn(context, fanIn(view), theme),
     end(view) {
