@@ -1,6 +1,7 @@
 import type { BrowserContext, Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { withoutFileAccess } from './files.ts';
+import { frontInStorage } from './storage.ts';
 import { openSheet } from './sheet.ts';
 
 /** Types a value. */
@@ -14,23 +15,6 @@ const standing = (page: Page) => page.getByRole('banner');
 const news = (page: Page) => page.locator('.news');
 
 const isKept = (page: Page) => expect(standing(page)).toContainText(/saved \d\d:\d\d/i);
-
-/** What the browser holds of the sheet's blanking, read past the page. */
-const inStorage = (page: Page): Promise<number | undefined> =>
-  page.evaluate(
-    () =>
-      new Promise((resolve) => {
-        const asked = indexedDB.open('emberlap sheet');
-        asked.onsuccess = () => {
-          const got = asked.result.transaction('kept').objectStore('kept').get('sheet');
-          got.onsuccess = () => {
-            asked.result.close();
-            const sheet = got.result as { scenario: { blanking_pct: { front: number } } } | undefined;
-            resolve(sheet?.scenario.blanking_pct.front);
-          };
-        };
-      }),
-  );
 
 const isAskedOnLeaving = (page: Page): Promise<boolean> =>
   page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));
@@ -56,7 +40,7 @@ test('after a crash the sheet is there as it was left: values, undo, pins, what 
   await page.getByRole('radio', { name: 'lap', exact: true }).check();
   await page.getByRole('slider', { name: 'Position in the stint' }).press('End');
   const left_s = await cursor();
-  await expect.poll(() => inStorage(page), { timeout: 1000 }).toBe(44);
+  await expect.poll(() => frontInStorage(page)).toBe(44);
   await isKept(page);
   await page.waitForTimeout(1000); // the rest of what was done is written by then
   await crash(page);
@@ -81,7 +65,7 @@ test('after a crash the sheet is there as it was left: values, undo, pins, what 
 test('the first picture of a restored sheet is its own, not the default', async ({ page }) => {
   await openSheet(page);
   await typed(page, 'Front blanking', '31');
-  await expect.poll(() => inStorage(page)).toBe(31);
+  await expect.poll(() => frontInStorage(page)).toBe(31);
   await page.addInitScript(() => {
     const said: string[] = [];
     Object.assign(window, { said });
@@ -160,7 +144,7 @@ test('when the storage is full, one sentence says so, and it is kept again when 
   await typed(page, 'Front blanking', '45');
   await isKept(page);
   await expect(news(page).getByText('Nothing more is kept')).toHaveCount(0);
-  expect(await inStorage(page)).toBe(45);
+  expect(await frontInStorage(page)).toBe(45);
 });
 
 test('what another version kept and this one cannot read is not lost: it is offered as a file', async ({
@@ -169,7 +153,7 @@ test('what another version kept and this one cannot read is not lost: it is offe
   await withoutFileAccess(page);
   await openSheet(page);
   await typed(page, 'Front blanking', '44');
-  await expect.poll(() => inStorage(page)).toBe(44);
+  await expect.poll(() => frontInStorage(page)).toBe(44);
   await page.waitForTimeout(1000); // nothing more is written then
   await page.evaluate(
     () =>
@@ -210,7 +194,7 @@ test.describe('two tabs', () => {
     const second = await secondTab(context);
     await typed(second, 'Front blanking', '55');
     await second.waitForTimeout(1500);
-    expect(await inStorage(page)).toBe(44);
+    expect(await frontInStorage(page)).toBe(44);
     await expect(standing(second)).toContainText('Not kept');
   });
 
@@ -225,14 +209,14 @@ test.describe('two tabs', () => {
     await typed(second, 'Front blanking', '55');
     await news(second).getByRole('button', { name: 'Keep this one instead' }).click();
     await isKept(second);
-    expect(await inStorage(second)).toBe(55);
+    expect(await frontInStorage(second)).toBe(55);
     await expect(news(page)).toContainText('Another tab keeps the sheet now: this one is not kept any more.');
     await typed(page, 'Front blanking', '33');
     await page.waitForTimeout(1500);
-    expect(await inStorage(page)).toBe(55);
+    expect(await frontInStorage(page)).toBe(55);
     await news(page).getByRole('button', { name: 'Keep this one instead' }).click();
     await isKept(page);
-    expect(await inStorage(page)).toBe(33);
+    expect(await frontInStorage(page)).toBe(33);
     await expect(news(second)).toContainText('Another tab keeps the sheet now');
   });
 });

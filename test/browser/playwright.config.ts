@@ -11,7 +11,7 @@ const browser = (process.env['EMBERLAP_TEST_BROWSER'] ??= await findBrowser());
 const port = (process.env['EMBERLAP_TEST_PORT'] ??= String(await freePort()));
 const baseURL = `http://localhost:${port}`;
 
-const ALONE = '**/trace-worker.spec.ts';
+const ALONE = '**/alone/**';
 
 export default defineConfig({
   testDir: '.',
@@ -19,7 +19,7 @@ export default defineConfig({
   outputDir: `${results}browser`,
   snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
   workers: 2,
-  // what measures how soon a hand is answered has the machine to itself
+  // what measures how soon something is done has the machine to itself
   projects: [
     { name: 'by two', testIgnore: ALONE },
     { name: 'alone', testMatch: ALONE, dependencies: ['by two'], workers: 1 },

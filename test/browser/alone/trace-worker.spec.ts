@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures.ts';
-import { openSheet } from './sheet.ts';
-import { long, wrongUnit } from './traces.ts';
+import { expect, test } from '../fixtures.ts';
+import { openSheet } from '../sheet.ts';
+import { long, wrongUnit } from '../traces.ts';
 
 const opener = (page: Page) => page.getByLabel('Open a speed trace');
 const log = { name: 'logger.csv', mimeType: 'text/csv', buffer: Buffer.from(wrongUnit()) };
