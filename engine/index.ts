@@ -4,6 +4,7 @@ export type { BlankedLap, BlankingMap, BlankingRow } from './advise/blankings.ts
 export type * from './advise/doubt.ts';
 export type * from './advise/span.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
+export type { Quantity, Said } from './said.ts';
 export type { Problem } from './scenario/problem.ts';
 export type { Changes, Value } from './scenario/override.ts';
 export type * from './report/by-hand/by-hand.ts';

@@ -4,7 +4,8 @@ import { celsius, kmhFromMps } from '../units.ts';
 import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
 import { feelRecord, type FeelRecord } from './feel-records.ts';
 import { costRecord, type CostRecord } from './cost-line.ts';
-import type { AirRow, CornerResult, LapSummary, Ledger, Notice, Pull, StintResult } from '../stint/result.ts';
+import { printed } from '../said.ts';
+import type { AirRow, CornerResult, LapSummary, Ledger, Pull, StintResult } from '../stint/result.ts';
 
 export interface LapRecord {
   lap: number;
@@ -60,6 +61,12 @@ export interface CornerRecord extends FeelRecord {
   span: Omit<SafeSpan, 'axle' | 'side' | 'span_pct'> | null;
 }
 
+/** A notice as it is printed. */
+export interface NoticeRecord {
+  kind: string;
+  text: string;
+}
+
 export interface StintRecord {
   name: string;
   axles: { front: CornerRecord; rear: CornerRecord };
@@ -69,7 +76,7 @@ export interface StintRecord {
   lapTime_s: number;
   topSpeed_kmh: number;
   brakeEnergyPerLap_J: number;
-  notices: Notice[];
+  notices: NoticeRecord[];
 }
 
 /** Each axle by its hotter corner; all corners as well where sides differ. */
@@ -93,7 +100,7 @@ export function summarise(result: StintResult, spans: readonly SafeSpan[] = []):
     lapTime_s: result.lapTime_s,
     topSpeed_kmh: kmhFromMps(result.topSpeed_mps),
     brakeEnergyPerLap_J: result.brakeEnergyPerLap_J,
-    notices: result.notices,
+    notices: result.notices.map(({ kind, said }) => ({ kind, text: printed(said) })),
   };
 }
 

@@ -18,17 +18,20 @@ export const circuits: readonly Entry[] = [
   {
     id: 'sorrelby',
     name: 'Sorrelby',
-    purpose: 'Fast, 5.3 km: four hard stops, long straights between them, the discs cool before each.',
+    length_km: 5.3,
+    purpose: 'Fast: four hard stops, long straights between them, the discs cool before each.',
   },
   {
     id: 'long',
     name: 'Orrowfell',
-    purpose: 'Long, 8.0 km, over two hills: a stop downhill takes more heat, a stop uphill less.',
+    length_km: 8,
+    purpose: 'Long, over two hills: a stop downhill takes more heat, a stop uphill less.',
   },
   {
     id: 'slow',
     name: 'Tibbinlow',
-    purpose: 'Slow and twisty, 2.4 km: many short stops, little air between them.',
+    length_km: 2.4,
+    purpose: 'Slow and twisty: many short stops, little air between them.',
   },
 ];
 

@@ -3,6 +3,8 @@ export interface Entry {
   id: string;
   name: string;
   purpose: string;
+  /** Of a circuit. */
+  length_km?: number;
 }
 
 /** The file of a name. Throws on one that is not there. */

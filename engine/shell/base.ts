@@ -1,6 +1,7 @@
 /** What a stint starts from: a scenario, on the lap of a logger's file where one is named. */
 import { readFileSync, statSync } from 'node:fs';
 import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
+import type { NoticeRecord } from '../report/summary.ts';
 import { tooLarge } from '../scenario/file-size.ts';
 import { keysUnknown } from '../scenario/keys.ts';
 import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
@@ -11,7 +12,6 @@ import type { Scenario } from '../scenario/schema.ts';
 import { tracePart } from '../scenario/trace-part.ts';
 import { isTree, valueAt } from '../scenario/tree.ts';
 import { memo } from '../stint/memo.ts';
-import type { Notice } from '../stint/result.ts';
 import { readTrace } from '../trace-file/read-trace.ts';
 import { decodeText } from './decode-text.ts';
 import type { Job } from './job.ts';
@@ -20,7 +20,7 @@ import { attempt, fileProblem, Refused } from './refused.ts';
 export interface Base {
   scenario: Scenario;
   /** What was changed in a file of an earlier version, and how the trace was understood. */
-  said: Notice[];
+  said: NoticeRecord[];
 }
 
 type Named = Pick<Job, 'scenario' | 'trace'>;
@@ -97,7 +97,7 @@ const refusedTrace = (file: string, causes: readonly string[]): Refused =>
   new Refused(causes.map((cause) => fileProblem(['trace', file, 'a trace that can be driven'], cause)));
 
 /** Which lap, what was read as another unit, and what was left out or set right. */
-const traceSaid = ({ laps, lap, columns, mended }: UnderstoodTrace): Notice[] =>
+const traceSaid = ({ laps, lap, columns, mended }: UnderstoodTrace): NoticeRecord[] =>
   [
     ...(lap !== null && laps.length > 1 ? [`lap ${laps[lap]!.lap}, one of ${laps.length} in the file`] : []),
     ...columns.flatMap(({ name, unitReason }) => (unitReason ? [`${name}: ${unitReason}`] : [])),

@@ -10,12 +10,11 @@ import {
   type MeasureFirstRecord,
   type SpreadRecord,
 } from '../report/doubt-record.ts';
-import { summarise, type StintRecord } from '../report/summary.ts';
+import { summarise, type NoticeRecord, type StintRecord } from '../report/summary.ts';
 import { isCalibrated } from '../scenario/calibrated.ts';
 import { override, unknownKeys, type Changes } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { compile } from '../stint/compile.ts';
-import type { Notice } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
 import { accepted, baseOf } from './base.ts';
 import type { Job } from './job.ts';
@@ -33,7 +32,7 @@ export function recordOf(job: Job): JobRecord {
   const { base, said, scenario, model } = prepared(job);
   const spans = job.span ? finished(safeSpans(scenario, { driven: base })) : [];
   const record = summarise(run(model, 'summary'), spans);
-  const isSaid = ({ text }: Notice): boolean => said.some((notice) => notice.text === text);
+  const isSaid = ({ text }: NoticeRecord): boolean => said.some((notice) => notice.text === text);
   record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
   return { ...record, ...(job.spread && doubtOf(scenario, job.spread, base)) };
 }

@@ -2,6 +2,7 @@
 import { faceArea, type DiscSpec } from '../disc/corner-spec.ts';
 import { materials } from '../disc/materials.ts';
 import { vanePassage } from '../disc/vane-passage.ts';
+import { said, type Quantity, type Said } from '../said.ts';
 
 /** Holes, slots, chamfers and what curved vanes hide. Common practice, no source [-] */
 const MASS_AGREES = 0.15;
@@ -31,24 +32,24 @@ export function massBySizes(disc: DiscSpec): number {
 }
 
 /** A sentence for each number that the sizes of the disc do not bear out. */
-export function sizeDoubts(disc: DiscSpec): string[] {
-  const found: string[] = [];
+export function sizeDoubts(disc: DiscSpec): Said[] {
+  const found: Said[] = [];
   const mass_kg = massBySizes(disc);
   const more = disc.ringMass_kg / mass_kg - 1;
   if (Math.abs(more) > MASS_AGREES) {
     const by = `${Math.round(100 * Math.abs(more))} % ${more > 0 ? 'more' : 'less'}`;
     found.push(
-      `the ring's ${kg(disc.ringMass_kg)} is ${by} than its sizes give, ${kg(mass_kg)}; one of them is wrong`,
+      said`the ring's ${kg(disc.ringMass_kg)} is ${by} than its sizes give, ${kg(mass_kg)}; one of them is wrong`,
     );
   }
   const faces_m2 = 2 * faceArea(disc);
   if (disc.swept_m2 > (1 + AREA_AGREES) * faces_m2) {
     found.push(
-      `the swept ${cm2(disc.swept_m2)} is more than both faces of the ring have, ${cm2(faces_m2)}; one of them is wrong`,
+      said`the swept ${cm2(disc.swept_m2)} is more than both faces of the ring have, ${cm2(faces_m2)}; one of them is wrong`,
     );
   }
   return found;
 }
 
-const kg = (mass_kg: number): string => `${Number(mass_kg.toFixed(1))} kg`;
-const cm2 = (area_m2: number): string => `${Math.round(1e4 * area_m2)} cm²`;
+const kg = (mass_kg: number): Quantity => ({ value: mass_kg, unit: 'kg', digits: 1 });
+const cm2 = (area_m2: number): Quantity => ({ value: 1e4 * area_m2, unit: 'cm²', digits: 0 });

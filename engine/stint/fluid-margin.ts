@@ -1,5 +1,6 @@
 /** How far the fluid stays from boiling, and whether its label can be true. */
 import { FLUID_MINIMA } from '../car/fluid-class.ts';
+import { said, type Said } from '../said.ts';
 import type { Brake } from '../scenario/schema.ts';
 import { kelvin } from '../units.ts';
 import type { FluidCall } from './result.ts';
@@ -27,7 +28,7 @@ export function fluidMargins(
 }
 
 /** What of its label cannot be true, in words: an old fluid, or the wrong class. */
-export function labelDoubts({ fluid }: Brake): string[] {
+export function labelDoubts({ fluid }: Brake): Said[] {
   const least = FLUID_MINIMA[fluid.class];
   if (!least) return [];
   const points = [
@@ -36,8 +37,9 @@ export function labelDoubts({ fluid }: Brake): string[] {
   ] as const;
   return points
     .filter(([, own_C, least_C]) => own_C < least_C)
-    .map(
-      ([name, own_C, least_C]) =>
-        `fluid is labelled ${fluid.class}, but its ${name} boiling point of ${own_C} °C is below the least of that class, ${least_C} °C`,
-    );
+    .map(([name, own_C, least_C]) => {
+      const own = { value: own_C, unit: '°C' };
+      const ofClass = { value: least_C, unit: '°C' };
+      return said`fluid is labelled ${fluid.class}, but its ${name} boiling point of ${own} is below the least of that class, ${ofClass}`;
+    });
 }

@@ -1,4 +1,5 @@
 /** What a reader of the result must know: limits passed, ranges left, numbers that went wrong. Nothing is thrown in a run. */
+import { said, type Quantity, type Said } from '../said.ts';
 import { celsius, kelvin } from '../units.ts';
 import type { StintModel } from './compile.ts';
 import { blankingAt } from './corners.ts';
@@ -24,26 +25,29 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
       corner: { brake },
     } = models[i]!;
     const name = corner.side === 'both' ? corner.axle : `${corner.axle} ${corner.side}`;
-    const say = (kind: string, text: string): void => void found.push({ kind, text: `${name}: ${text}` });
-    const round = (value_K: number): number => Math.round(celsius(value_K));
+    const say = (kind: string, what: Said | string): void =>
+      void found.push({ kind, said: said`${name}: ${what}` });
     if (![corner.facePeak_K, corner.fluidPeak_K, corner.ledger_J.residual].every(Number.isFinite)) {
       say('not finite', 'the run left the numbers the model can handle; do not use this result');
     }
     for (const left of corner.ranges.filter((range) => range.left)) say('range', leftRange(left));
     if (corner.padPeak_K > kelvin(brake.pad.limit_C)) {
-      say('pad', `pads reach ${round(corner.padPeak_K)} °C, above their limit of ${brake.pad.limit_C} °C`);
+      say(
+        'pad',
+        said`pads reach ${level(corner.padPeak_K)}, above their limit of ${limit(brake.pad.limit_C)}`,
+      );
     }
     if (corner.caliperPeak_K > kelvin(brake.caliper.caution_C)) {
       say(
         'caliper',
-        `the caliper reaches ${round(corner.caliperPeak_K)} °C, above its caution of ${brake.caliper.caution_C} °C`,
+        said`the caliper reaches ${level(corner.caliperPeak_K)}, above its caution of ${limit(brake.caliper.caution_C)}`,
       );
     }
     if (corner.fluidCall === 'act' || corner.fluidCall === 'do not run') {
       const act = corner.fluidCall === 'act' ? 'act' : 'do not run like this';
       say(
         'fluid',
-        `fluid peaks at ${round(corner.fluidPeak_K)} °C, ${Math.round(corner.fluidMargin_K)} K from its wet boiling point: ${act}`,
+        said`fluid peaks at ${level(corner.fluidPeak_K)}, ${difference(corner.fluidMargin_K)} from its wet boiling point: ${act}`,
       );
     }
     for (const doubt of labelDoubts(brake)) say('fluid label', doubt);
@@ -70,11 +74,15 @@ export function noticesOf(model: StintModel, corners: CornerResult[], pulls: Pul
   return found;
 }
 
+const level = (value_K: number): Quantity => ({ value: celsius(value_K), unit: '°C', digits: 0 });
+const limit = (value_C: number): Quantity => ({ value: value_C, unit: '°C' });
+const difference = (value_K: number): Quantity => ({ value: value_K, unit: 'K', digits: 0 });
+
 function pullNotice({ axle, hotter, by_K, lap, calls }: Pull): Notice {
   const other = hotter === 'left' ? 'right' : 'left';
-  const fault = calls === 'fault' ? `; more than ${FAULT_K} K apart is a fault` : '';
-  const parted = `${hotter} runs ${Math.round(by_K)} K hotter than ${other} on lap ${lap}`;
-  return { kind: 'pull', text: `${axle}: ${parted}; unequal brakes pull the car${fault}` };
+  const fault = calls === 'fault' ? said`; more than ${difference(FAULT_K)} apart is a fault` : '';
+  const parted = said`${hotter} runs ${difference(by_K)} hotter than ${other} on lap ${lap}`;
+  return { kind: 'pull', said: said`${axle}: ${parted}; unequal brakes pull the car${fault}` };
 }
 
 /** The most that any phase covers of a corner's mouth [%] */
@@ -86,7 +94,7 @@ function mostBlanked({ scenario }: StintModel, { axle, side }: CornerResult): nu
 const MOST_DIGITS = 7;
 
 /** The run used a law where nobody measured it. Three digits, or as many as it takes to see by how much. */
-export function leftRange(range: RangeUse): string {
+export function leftRange(range: RangeUse): Said {
   for (let digits = 3; ; digits++) {
     const say = (value: number): string => written(range, value, digits);
     const { low, high, from, to } = range;
@@ -104,10 +112,14 @@ function written(range: RangeUse, value: number, digits: number): string {
     : `${Number(shown.toPrecision(digits))}`;
 }
 
-function rangeText(range: RangeUse, say: (value: number) => string): string {
-  const { law, quantity, unit, low, high, from, to } = range;
-  const printed = isLevel(range) ? ' °C' : unit && ` ${unit}`;
-  const [least, most] = [say(from), say(to)];
-  const used = least === most ? least : `${least} to ${most}`;
-  return `${law}: ${quantity} ${used}${printed} where the law holds from ${say(low)} to ${say(high)}${printed}`;
+/** What is used and where the law holds: numbers of a unit stay numbers, a pure one is printed. */
+function rangeText(range: RangeUse, say: (value: number) => string): Said {
+  const { law, quantity, low, high, from, to } = range;
+  const unit = isLevel(range) ? '°C' : range.unit;
+  const extent = (least: string, most: string): Quantity | string => {
+    if (unit === '') return least === most ? least : `${least} to ${most}`;
+    return { value: Number(least), ...(least !== most && { to: Number(most) }), unit };
+  };
+  const holds = extent(say(low), say(high));
+  return said`${law}: ${quantity} ${extent(say(from), say(to))} where the law holds from ${holds}`;
 }

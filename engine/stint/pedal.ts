@@ -1,5 +1,6 @@
 /** What the driver's leg feels: the pedal at each stop, against that in the middle of the window. */
 import { effortBetween, pedalEffort, type FrictionPoint } from '../car/pedal-effort.ts';
+import { said, type Said } from '../said.ts';
 import type { Brake } from '../scenario/schema.ts';
 import { celsius, kelvin } from '../units.ts';
 import { countedOf } from './judge.ts';
@@ -44,14 +45,14 @@ export function pedalOf(laps: LapSummary[], stops: Stop[], { middle_K }: Frictio
   };
 }
 
-/** What is said where hard stops leave the temperatures that the pad's friction is known for; empty where they do not. */
-export function beyondFriction({ stops }: Pick<CornerResult, 'stops'>, { pad }: Brake): string {
+/** What is said where hard stops leave the temperatures that the pad's friction is known for; null where they do not. */
+export function beyondFriction({ stops }: Pick<CornerResult, 'stops'>, { pad }: Brake): Said | null {
   const hard = stops.filter((stop) => stop.hard);
   const [first, last] = [pad.friction[0]!.face_C, pad.friction.at(-1)!.face_C];
   const coldest_C = Math.round(celsius(Math.min(...hard.map((stop) => stop.startFace_K))));
   const hottest_C = Math.round(celsius(Math.max(...hard.map((stop) => stop.peakFace_K))));
-  const told = (met_C: number, known: string): string =>
-    `the face is at ${met_C} °C in hard stops, friction is given ${known} °C only; the pedal beyond that is a guess`;
-  if (hottest_C > last) return told(hottest_C, `up to ${last}`);
-  return coldest_C < first ? told(coldest_C, `from ${first}`) : '';
+  const told = (met_C: number, from: 'up to' | 'from', known_C: number): Said =>
+    said`the face is at ${{ value: met_C, unit: '°C' }} in hard stops, friction is given ${from} ${{ value: known_C, unit: '°C' }} only; the pedal beyond that is a guess`;
+  if (hottest_C > last) return told(hottest_C, 'up to', last);
+  return coldest_C < first ? told(coldest_C, 'from', first) : null;
 }

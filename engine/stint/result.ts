@@ -1,6 +1,7 @@
 /** What a run of a stint gives. SI and kelvin; the page converts for the eye. Typed arrays are transferred, not copied. */
 
 import type { CornerColumns } from '../disc/columns.ts';
+import type { Said } from '../said.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type {
   Ledgers,
@@ -216,7 +217,7 @@ export interface Track {
 
 export interface Notice {
   kind: string;
-  text: string;
+  said: Said;
 }
 
 export interface StintResult {

@@ -8,5 +8,5 @@ export function slowTrace({ trace }: Pick<Scenario, 'trace'>): Notice[] {
   if (!trace) return [];
   const span_s = trace.time_s.at(-1)! - trace.time_s[0]!;
   const text = slowSentence(sampleInterval(Float64Array.from(trace.speed_kmh, mpsFromKmh), span_s));
-  return text ? [{ kind: 'trace', text: `trace: ${text}` }] : [];
+  return text ? [{ kind: 'trace', said: [`trace: ${text}`] }] : [];
 }

@@ -24,7 +24,7 @@ export function traceNotices({ trace, car }: Pick<Scenario, 'trace' | 'car'>): N
     .filter(({ channel }) => channel !== 'accel_mps2' || !used.pressure)
     .map((finding) => said(finding, finding.channel === 'accel_mps2' ? '' : balance))
     .filter((text) => text !== '')
-    .map((text) => ({ kind: 'trace', text: `trace: ${text}` }));
+    .map((text) => ({ kind: 'trace', said: [`trace: ${text}`] }));
 }
 
 function said({ channel, late_s, leftOut }: ChannelFinding, balance: string): string {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { layoutCircuit } from '../../engine/circuit/layout.ts';
 import * as catalogue from '../../engine/scenario/catalogue.ts';
 import type { Entry } from '../../engine/scenario/entry.ts';
 import { keysUnknown } from '../../engine/scenario/keys.ts';
@@ -7,6 +8,7 @@ import * as library from '../../engine/scenario/library.ts';
 import { scenarioHash } from '../../web/state/scenario-hash.ts';
 import restart from '../../scenarios/stints/restart.json' with { type: 'json' };
 import light from '../../scenarios/cars/light.json' with { type: 'json' };
+import * as driving from '../support/driving.ts';
 import { changed, driven } from '../support/stints.ts';
 
 describe('a file of the catalogue', () => {
@@ -28,7 +30,17 @@ describe('the lists of the library', () => {
   it('name what is in its files', () => {
     const named = ({ id, name, purpose }: Entry) => ({ id, name, purpose });
     for (const list of ['cars', 'circuits', 'stints'] as const)
-      expect(catalogue[list]).toEqual(library[list].map(named));
+      expect(catalogue[list].map(named)).toEqual(library[list].map(named));
+  });
+
+  it('tell how long each circuit is', () => {
+    const lengths = catalogue.circuits.map(({ length_km }) => length_km);
+    const { circuits } = driving;
+    expect(lengths).toEqual(
+      [circuits.sorrelby, circuits.long, circuits.slow].map((file) =>
+        Number((layoutCircuit(file).length_m / 1000).toFixed(1)),
+      ),
+    );
   });
 });
 

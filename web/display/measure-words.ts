@@ -4,7 +4,6 @@ import { nameOf } from '../../engine/scenario/key-name.ts';
 import { unitOf } from '../../engine/scenario/field.ts';
 import type { FoundSpread } from './doubt-words.ts';
 import { capital, digitsOf, isNothing, kelvins, withUnit } from './format.ts';
-import { noticeWords } from './notice-words.ts';
 
 export interface ToMeasure {
   key: string;
@@ -73,11 +72,10 @@ function endsWords(
 }
 
 /** The same for both axles: looked up by what stands after them. */
-const howTo = (key: string): string =>
-  capital(noticeWords(HOW[key.replace(/^brakes\.(front|rear)\./, '')] ?? ''));
+const howTo = (key: string): string => capital(how()[key.replace(/^brakes\.(front|rear)\./, '')] ?? '');
 
 /** Common practice, no source. */
-const HOW: Readonly<Record<string, string>> = {
+const how = (): Readonly<Record<string, string>> => ({
   'disc.vane_enhancement':
     'log the disc on a long straight with the duct open, then taped shut: the two rates of cooling differ by what the vanes carry off.',
   'disc.vane_loss':
@@ -112,12 +110,12 @@ const HOW: Readonly<Record<string, string>> = {
   'duct.leak_cm2': 'measure the gap round the plate with a feeler gauge and multiply by its length.',
   'car.brake_balance_front': 'log both line pressures in the same stops and reckon with pistons and pads.',
   'car.engine_braking_kW': 'let the car roll from speed in gear and out of gear, and compare the logs.',
-  'car.rolling_coefficient': 'let the car roll out below 60 km/h on level ground and log the speed.',
+  'car.rolling_coefficient': `let the car roll out below ${withUnit(60, 'km/h')} on level ground and log the speed.`,
   'car.drag_area_m2': 'let the car roll out of gear from top speed and log the speed.',
   'car.braking_slip': 'log wheel speeds against the speed of a satellite logger in hard stops.',
   'car.rotational_factor': 'weigh wheels and discs and reckon their inertia from their radius.',
   'traffic.wake_strength': 'log the pressure in the mouth behind another car and alone, at the same speed.',
-};
+});
 
 const isCounted = (found: FoundSpread): boolean =>
   found !== null && (typeof found === 'string' || found.unknowns > 0);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { printed } from '../../../engine/said.ts';
 import { driverChanges } from '../../../engine/scenario/library.ts';
 import { kelvin } from '../../../engine/units.ts';
 import { changed, driven, settled } from '../../support/stints.ts';
@@ -68,7 +69,8 @@ describe.each(bothCars)(
     const pulled = (left_pct: number, right_pct: number) => {
       const sides = { 'blanking_pct.front_left': left_pct, 'blanking_pct.front_right': right_pct };
       const { pulls, notices } = driven(changed(sides, base));
-      return { pull: pulls[0]!, text: notices.find(({ kind }) => kind === 'pull')?.text };
+      const notice = notices.find(({ kind }) => kind === 'pull');
+      return { pull: pulls[0]!, text: notice && printed(notice.said) };
     };
 
     it('sides a little apart are nothing', () => {

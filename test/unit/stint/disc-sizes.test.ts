@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { printed } from '../../../engine/said.ts';
 import type { Changes } from '../../../engine/scenario/override.ts';
 import { compile } from '../../../engine/stint/compile.ts';
 import { massBySizes, sizeDoubts } from '../../../engine/stint/disc-sizes.ts';
@@ -8,7 +9,7 @@ import { changed, driven } from '../../support/stints.ts';
 const noticesOf = (kind: string, changes: Changes): string[] =>
   driven(changed({ 'stint.laps': 5, ...changes }))
     .notices.filter((notice) => notice.kind === kind)
-    .map(({ text }) => text);
+    .map(({ said }) => printed(said));
 
 const disc = compile(changed({})).corners[0]!.spec.disc;
 
@@ -30,7 +31,8 @@ describe('the mass of a ring by its sizes', () => {
 describe('a ring whose numbers disagree', () => {
   it('by up to 15 % in mass is left alone, and by more is told with both', () => {
     const sizes_kg = massBySizes(disc);
-    const at = (share: number): string[] => sizeDoubts({ ...disc, ringMass_kg: share * sizes_kg });
+    const at = (share: number): string[] =>
+      sizeDoubts({ ...disc, ringMass_kg: share * sizes_kg }).map(printed);
     expect([0.86, 1, 1.14].flatMap(at)).toEqual([]);
     expect(at(1.4)[0]).toMatch(/^the ring's \S+ kg is 40 % more than its sizes give, \S+ kg; one of them/);
     expect(at(0.8)[0]).toMatch(/is 20 % less than its sizes give/);
@@ -39,7 +41,7 @@ describe('a ring whose numbers disagree', () => {
   it('is told where the pads rub more than the ring has', () => {
     const both_m2 = (Math.PI / 2) * (disc.outer_m ** 2 - disc.inner_m ** 2);
     expect(sizeDoubts({ ...disc, swept_m2: 1.01 * both_m2 })).toEqual([]);
-    expect(sizeDoubts({ ...disc, swept_m2: 1.03 * both_m2 })[0]).toMatch(
+    expect(sizeDoubts({ ...disc, swept_m2: 1.03 * both_m2 }).map(printed)[0]).toMatch(
       /^the swept \d+ cm² is more than both faces of the ring have, \d+ cm²/,
     );
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { FLUID_MINIMA } from '../../../engine/car/fluid-class.ts';
+import { printed } from '../../../engine/said.ts';
 import { fluidCall } from '../../../engine/stint/fluid-margin.ts';
 import { kelvin } from '../../../engine/units.ts';
 import { changed, corner, driven } from '../../support/stints.ts';
@@ -8,7 +9,7 @@ const soaking = (changes: Record<string, string | number> = {}) => driven(change
 const labels = (changes: Record<string, string | number>): string[] =>
   soaking(changes)
     .notices.filter(({ kind }) => kind === 'fluid label')
-    .map(({ text }) => text);
+    .map(({ said }) => printed(said));
 
 describe('the fluid', () => {
   // FMVSS 116 (49 CFR 571.116), as several publishers give it

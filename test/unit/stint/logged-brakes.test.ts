@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { TraceColumns } from '../../../engine/circuit/trace.ts';
+import { printed } from '../../../engine/said.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import type { Phase } from '../../../engine/scenario/schema.ts';
 import { compile } from '../../../engine/stint/compile.ts';
@@ -133,9 +134,9 @@ describe('a channel that is not this lap’s', () => {
   ])('is left out and named: %s', (_, columns, says) => {
     const result = driven(lap(columns));
     expect(result.brakeEnergyPerLap_J).toBe(plain.brakeEnergyPerLap_J);
-    expect(result.notices.filter(({ kind }) => kind === 'trace').map(({ text }) => says.test(text))).toEqual([
-      true,
-    ]);
+    expect(
+      result.notices.filter(({ kind }) => kind === 'trace').map(({ said }) => says.test(printed(said))),
+    ).toEqual([true]);
   });
 
   it('is not named where it serves', () => {

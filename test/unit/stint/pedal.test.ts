@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { printed } from '../../../engine/said.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { override } from '../../../engine/scenario/override.ts';
 import { checkScenario } from '../../../engine/scenario/parse.ts';
@@ -77,7 +78,7 @@ describe('the pedal', () => {
     const texts = (s: Scenario): string[] =>
       driven(s)
         .notices.filter(({ kind }) => kind === 'friction')
-        .map(({ text }) => text);
+        .map(({ said }) => printed(said));
     expect(texts(withFriction(fading))).toEqual([
       expect.stringMatching(
         /^front: the face is at \d+ °C in hard stops, friction is given up to 625 °C only; the pedal beyond that is a guess$/,

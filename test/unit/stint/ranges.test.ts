@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { printed } from '../../../engine/said.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
 import type { Changes } from '../../../engine/scenario/override.ts';
 import { compile } from '../../../engine/stint/compile.ts';
@@ -8,7 +9,7 @@ import { changed, driven } from '../../support/stints.ts';
 const notices = (changes: Changes): string[] =>
   driven(changed({ 'stint.laps': 5, ...changes }))
     .notices.filter(({ kind }) => kind === 'range')
-    .map(({ text }) => text);
+    .map(({ said }) => printed(said));
 
 describe('a run that leaves where a law holds', () => {
   it('says nothing where it stays inside', () => expect(notices({})).toEqual([]));

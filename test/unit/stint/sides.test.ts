@@ -6,6 +6,7 @@ import { problemLine } from '../../../engine/scenario/problem.ts';
 import type { Phase, Scenario } from '../../../engine/scenario/schema.ts';
 import { summarise } from '../../../engine/report/summary.ts';
 import { stintTable } from '../../../engine/report/table.ts';
+import { printed } from '../../../engine/said.ts';
 import type { StintResult } from '../../../engine/stint/result.ts';
 import { celsius } from '../../../engine/units.ts';
 import { changed, driven, withPhases } from '../../support/stints.ts';
@@ -144,9 +145,9 @@ describe('left and right', () => {
     const notice = notices.find(({ kind }) => kind === 'pull');
     if (text === null) expect([notice, pulls[0]!.by_K < 40]).toEqual([undefined, true]);
     else {
-      expect(notice!.text).toMatch(text);
-      expect(notice!.text).toContain(` ${Math.round(pulls[0]!.by_K)} K `);
-      expect(notice!.text).toContain(`on lap ${pulls[0]!.lap}`);
+      expect(printed(notice!.said)).toMatch(text);
+      expect(printed(notice!.said)).toContain(` ${Math.round(pulls[0]!.by_K)} K `);
+      expect(printed(notice!.said)).toContain(`on lap ${pulls[0]!.lap}`);
     }
   });
 

@@ -3,6 +3,7 @@ import { brakeHeat } from '../../../engine/car/brake-heat.ts';
 import { layoutCircuit } from '../../../engine/circuit/layout.ts';
 import { speedProfile } from '../../../engine/circuit/speed-profile.ts';
 import type { TraceColumns } from '../../../engine/circuit/trace.ts';
+import { printed } from '../../../engine/said.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { traceNotices } from '../../../engine/stint/trace-notices.ts';
 import { holds, late, negated, noise } from '../../support/channel-faults.ts';
@@ -26,7 +27,7 @@ const said = (channels: Omit<TraceColumns, 'speed_mps'>): string[] => {
   const trace = traceOf({ ...plain, ...channels });
   const notices = traceNotices({ trace, car: defaultScenario().car });
   expect(notices.every(({ kind }) => kind === 'trace')).toBe(true);
-  return notices.map(({ text }) => text);
+  return notices.map((notice) => printed(notice.said));
 };
 
 describe('notices of logged channels', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CornerResult, Pull, Verdict } from '../../../engine/index.ts';
+import { printed } from '../../../engine/said.ts';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { cornerOf } from '../../../web/display/corner.ts';
 import { plainText, sentenceOf, type Advice } from '../../../web/display/sentence.ts';
@@ -69,6 +70,6 @@ describe('the sentence of two sides that differ', () => {
     const text = plainText(sentenceOf(result, defaultScenario(), advice)).replaceAll('\u00a0', ' ');
     const by = result.pulls[0]!.by_K.toFixed(0);
     expect(text).toContain(`Front left and right part by ${by} K: the car pulls.`);
-    expect(result.notices.find(({ kind }) => kind === 'pull')!.text).toContain(`${by} K hotter`);
+    expect(printed(result.notices.find(({ kind }) => kind === 'pull')!.said)).toContain(`${by} K hotter`);
   });
 });

@@ -11,7 +11,8 @@ import { differenceOf } from '../../../web/display/difference.ts';
 import { followedWords, handNumber, ownUnitsWords } from '../../../web/display/hand-words.ts';
 import { kelvins, level, levelNumber, limit, withUnit } from '../../../web/display/format.ts';
 import { conditionsLine, momentWords, mouthSize, stintTitle } from '../../../web/display/headings.ts';
-import { noticeWords } from '../../../web/display/notice-words.ts';
+import { printed, said } from '../../../engine/said.ts';
+import { saidWords } from '../../../web/display/said-words.ts';
 import { rangeWords } from '../../../web/display/range-words.ts';
 import { plainText, sentenceOf } from '../../../web/display/sentence.ts';
 import { tapeWords } from '../../../web/display/tape-words.ts';
@@ -245,12 +246,14 @@ describe('numbers in print follow the units chosen', () => {
     choose(US);
     const range = { unit: 'K', quantity: 'temperature', low: 273.15, high: 373.15, from: 280, to: 290 };
     expect(plain(rangeWords(range as Parameters<typeof rangeWords>[0]))).toBe('32 to 212 °F');
-    expect(noticeWords('front: pads reach 712 °C, above their limit of 700 °C')).toBe(
-      'front: pads reach 1314 °F, above their limit of 1292 °F',
-    );
-    expect(noticeWords('temperature 20 to 900 °C, 35 K from it; 12 m/s, 30 W/m²K, 7.9 kg')).toBe(
-      'temperature 68 to 1652 °F, 63 °F from it; 12 m/s, 30 W/m²K, 17.4 lb',
-    );
+    const pads = said`pads reach ${{ value: 711.8, unit: '°C', digits: 0 }}, above ${{ value: 700, unit: '°C' }}`;
+    expect(printed(pads)).toBe('pads reach 712 °C, above 700 °C');
+    expect(plain(saidWords(pads))).toBe('pads reach 1313 °F, above 1292 °F');
+    const left = said`lap ${4}: ${{ value: 20.5, to: 900, unit: '°C' }}, ${{ value: 35, unit: 'K' }} from it, ${[{ value: 7.94, unit: 'kg', digits: 1 }, ' more']}`;
+    expect(printed(left)).toBe('lap 4: 20.5 to 900 °C, 35 K from it, 7.9 kg more');
+    expect(plain(saidWords(left))).toBe('lap 4: 68.9 to 1652 °F, 63 °F from it, 17.5 lb more');
+    choose('');
+    expect(plain(saidWords(left))).toBe(printed(left));
   });
 });
 
