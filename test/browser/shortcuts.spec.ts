@@ -6,7 +6,7 @@ import { openSheet } from './sheet.ts';
 const radio = (page: Page, name: string): Locator => page.getByRole('radio', { name, exact: true });
 
 /** What is kept, printed and opened has no control to press. */
-const WITHOUT_CONTROL = ['Ctrl S', 'Ctrl O', 'Ctrl P'];
+const WITHOUT_CONTROL = ['Ctrl S', 'Ctrl Shift S', 'Ctrl O', 'Ctrl P'];
 
 test('every key of the list is said by a control that can be seen', async ({ page }) => {
   await openSheet(page);

@@ -106,7 +106,10 @@ export function traceEnds(view: TraceView, width: number, pinnedLabel: string | 
     [pinnedLabel ?? 'pinned', pinned.at(-1)?.y, 'pinned'],
     ['too cold', (bottom + y.of(corner.window.bite_K)) / 2, 'bold'],
   ];
-  const present = ends.filter(([, at]) => at !== undefined);
+  const drawn = ends.filter(([, at]) => at !== undefined);
+  // in a low plot the lines keep their names; the areas are told by their hatch
+  const present =
+    drawn.length * LINE_PX > frame.height ? drawn.filter(([text]) => !text.startsWith('too ')) : drawn;
   const places = spreadLabels(
     present.map(([, at]) => at ?? 0),
     LINE_PX,

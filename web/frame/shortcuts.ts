@@ -21,6 +21,7 @@ export const COMMANDS: readonly Shortcut[] = [
   { keys: ['Ctrl Z'], does: 'Undo' },
   { keys: ['Ctrl Shift Z', 'Ctrl Y'], does: 'Redo' },
   { keys: ['Ctrl S'], does: 'Save the sheet as a file' },
+  { keys: ['Ctrl Shift S'], does: 'Save a copy' },
   { keys: ['Ctrl O'], does: 'Open a file' },
   { keys: ['Ctrl P'], does: 'Print the run sheet' },
 ];
@@ -28,7 +29,26 @@ export const COMMANDS: readonly Shortcut[] = [
 /** On a drawing, or on the bar under it, that has the focus. */
 export const ON_DRAWINGS: readonly Shortcut[] = [
   { keys: ['←', '→'], does: 'One sample back or on' },
-  { keys: ['Shift ←', 'Shift →'], does: 'One lap back or on' },
-  { keys: ['M', 'Shift M'], does: 'The next or the last hard stop' },
+  { keys: ['Shift ←', 'Shift →'], does: 'One lap back or on; so do Page Down and Page Up' },
+  { keys: ['M', 'Shift M'], does: 'The next hard stop, or the one before' },
   { keys: ['Home', 'End'], does: 'The ends of what is drawn' },
+];
+
+/** On the map of all blankings, when it has the focus. */
+export const ON_MAP: readonly Shortcut[] = [
+  { keys: ['←', '→'], does: 'The lap before or after' },
+  { keys: ['↑', '↓'], does: '5 % more or less blanked; 1 % with Shift' },
+  { keys: ['Home', 'End'], does: 'The first or the last lap' },
+  { keys: ['Enter'], does: 'Fit that blanking and go to that lap' },
+  { keys: ['Esc'], does: 'Back to what is fitted' },
+];
+
+/** On a value that has the focus. */
+export const ON_VALUES: readonly Shortcut[] = [
+  { keys: ['←', '→'], does: 'On its slider: one step less or more' },
+  { keys: ['Page Down', 'Page Up'], does: 'On its slider: a larger step' },
+  { keys: ['Home', 'End'], does: 'On its slider: the least or the most' },
+  { keys: ['↑', '↓'], does: 'Where it is typed: one step more or less' },
+  { keys: ['Enter'], does: 'Where it is typed: take it' },
+  { keys: ['Esc'], does: 'Where it is typed: back to what it was' },
 ];

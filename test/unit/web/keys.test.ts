@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { shortcutOf } from '../../../web/frame/keys.svelte.ts';
-import { COMMANDS, ON_DRAWINGS, SINGLE } from '../../../web/frame/shortcuts.ts';
+import { COMMANDS, ON_DRAWINGS, ON_MAP, SINGLE } from '../../../web/frame/shortcuts.ts';
 
 const none = { ctrlKey: false, metaKey: false, altKey: false, shiftKey: false };
 
@@ -19,8 +19,10 @@ describe('a shortcut', () => {
 });
 
 describe('the list of shortcuts', () => {
-  it('names no key twice', () => {
-    const keys = [...SINGLE, ...COMMANDS, ...ON_DRAWINGS].flatMap((each) => each.keys);
-    expect(new Set(keys).size).toBe(keys.length);
+  it('names no key twice for one place', () => {
+    for (const there of [ON_DRAWINGS, ON_MAP]) {
+      const keys = [...SINGLE, ...COMMANDS, ...there].flatMap((each) => each.keys);
+      expect(new Set(keys).size).toBe(keys.length);
+    }
   });
 });
