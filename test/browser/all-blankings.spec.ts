@@ -77,10 +77,17 @@ test('by keys alone a lap and a blanking are found, fitted and undone', async ({
   await expect(page.getByText(wordsAt(11, 70)).first()).toBeVisible();
 });
 
-test('the map stands while the blanking is dragged, and goes with another day', async ({ page }) => {
+test('the map stands while the blanking is dragged, marks what is pinned, and goes with another day', async ({
+  page,
+}) => {
   const { map, slider } = await openMap(page);
+  await page.getByRole('button', { name: 'Pin this run' }).click();
   await slider('Front blanking').fill('45');
   await expect(map.locator('text', { hasText: /now 45\s%/ })).toBeVisible();
+  await expect(map.locator('text', { hasText: /pinned 70\s%/ })).toBeVisible();
+  await expect(page.locator('#blankings-summary')).toHaveText(
+    /Pinned 70\s%, dashed: 1 of 15 counted laps in\.$/,
+  );
   await page.evaluate(`{
     window.waits = 0;
     new MutationObserver(() => { if (/All blankings follow/.test(document.body.textContent)) window.waits += 1; })
@@ -94,10 +101,12 @@ test('the map stands while the blanking is dragged, and goes with another day', 
   await expect(page.getByText('All blankings follow when the hand rests.')).toBeVisible();
   await expect(map).toBeVisible();
   expect(await map.getAttribute('aria-label')).not.toBe(title);
+  await expect(map.locator('text', { hasText: /pinned/ })).toHaveCount(0);
+  await expect(page.getByText(/Pinned 70\s% is not drawn: it has another ambient\./)).toBeVisible();
 });
 
 test('its table tells every blanking, and from either one goes to the stint', async ({ page }) => {
-  await openMap(page);
+  const { slider } = await openMap(page);
   const form = page.getByRole('radiogroup', { name: 'Form' });
   await form.getByRole('radio', { name: 'table' }).check();
   const table = page.getByRole('table', { name: /every counted lap stays in from 57 to 66\s%/ });
@@ -106,12 +115,15 @@ test('its table tells every blanking, and from either one goes to the stint', as
   await expect(row(56)).toContainText('14');
   await expect(row(57)).toContainText('none');
   await expect(row(60)).toContainText(/C$/);
+  await page.getByRole('button', { name: 'Pin this run' }).click();
+  await slider('Front blanking').fill('40');
+  await expect(row(70)).toContainText(/pinned 70\s%$/);
   expect((await axe(page).analyze()).violations).toEqual([]);
   await form.getByRole('radio', { name: 'chart' }).check();
   expect((await axe(page).analyze()).violations).toEqual([]);
   await page.getByRole('button', { name: 'to the stint' }).click();
   await expect(page.getByRole('radio', { name: 'stint', exact: true })).toBeChecked();
-  await expect(page.getByText(/Front face passes its/).first()).toBeVisible();
+  await expect(page.getByText(/Front starts hard stops below its/).first()).toBeVisible();
 });
 
 test('an axle without a duct has no blankings', async ({ page }) => {

@@ -12,11 +12,24 @@ import type { Word } from './word.ts';
 /** In a narrow map the panels stand inside the frame, at its right [px] */
 const LABELS_PX = 70;
 
+/** What a pinned run had at this corner. */
+export interface PinnedBlanking {
+  name: string;
+  /** The name as far as there is room for it beside the map. */
+  label: string;
+  /** Which of the dashes its line has. */
+  dash: number;
+  blanking_pct: number;
+}
+
 /** "too hot", "inside" and "too cold", each where the whole word lies in its area and nothing is drawn under it. */
-export function areaWords(view: BlankingView, width: number): Word[] {
-  const { inside, tooHot, tooCold, contour } = view;
+export function areaWords(view: BlankingView, width: number, pinned: readonly PinnedBlanking[] = []): Word[] {
+  const { inside, tooHot, tooCold, contour, y } = view;
   const frame = isNarrow(width) ? { ...view.frame, width: view.frame.width - LABELS_PX } : view.frame;
-  const { words, add } = lettering(frame, contour);
+  const dashed = pinned.map(({ blanking_pct }) =>
+    [frame.left, frame.left + frame.width].map((x) => ({ x, y: y.of(blanking_pct) })),
+  );
+  const { words, add } = lettering(frame, [...contour, ...dashed]);
   const places = gridOf(frame);
   const name = (text: string, area: Point[][], not: Point[][]): void => {
     const half = { x: textWidth(text, 14, true) / 2 + 6, y: LINE_PX / 2 + 3 };
@@ -66,28 +79,39 @@ export interface SideLabel {
   /** Where its blanking is, and where there is room for it [px] */
   at: number;
   y: number;
-  isNow: boolean;
+  of: 'panel' | 'now' | 'pinned';
 }
 
-/** Panels at their percent, and what is fitted now, moved apart. */
+/** Panels at their percent, what pinned runs had and what is fitted now, moved apart. */
 export function sideLabels(
   { frame, y }: Pick<BlankingView, 'frame' | 'y'>,
   panels_pct: readonly number[],
   blanking_pct: number,
+  pinned: readonly PinnedBlanking[] = [],
 ): SideLabel[] {
-  const now = panels_pct.findIndex((pct) => pct === blanking_pct);
-  const panels = panels_pct.flatMap((pct, i) =>
-    i === now ? [] : [{ text: `${panelLetter(i)}${NBSP}${NBSP}${percent(pct)}`, pct, isNow: false }],
-  );
-  const letter = now < 0 ? '' : `${panelLetter(now)}${NBSP}${NBSP}`;
-  const all = [...panels, { text: `${letter}now ${percent(blanking_pct)}`, pct: blanking_pct, isNow: true }];
+  const letterOf = (pct: number): string => {
+    const place = panels_pct.indexOf(pct);
+    return place < 0 ? '' : panelLetter(place);
+  };
+  const lettered = (pct: number, text: string): string =>
+    [letterOf(pct), text].filter(Boolean).join(NBSP + NBSP);
+  const panels = panels_pct
+    .filter((pct) => pct !== blanking_pct)
+    .map((pct) => ({ text: lettered(pct, percent(pct)), pct, of: 'panel' as const }));
+  const held = pinned.map(({ label: text, blanking_pct: pct }) => ({ text, pct, of: 'pinned' as const }));
+  const now = {
+    text: lettered(blanking_pct, `now ${percent(blanking_pct)}`),
+    pct: blanking_pct,
+    of: 'now' as const,
+  };
+  const all = [...panels, ...held, now];
   const places = spreadLabels(
     all.map(({ pct }) => y.of(pct)),
     LINE_PX,
     frame.top + 2,
     frame.top + frame.height - 2,
   );
-  return all.map(({ text, pct, isNow }, i) => ({ text, isNow, at: y.of(pct), y: places[i] ?? 0 }));
+  return all.map(({ pct, ...label }, i) => ({ ...label, at: y.of(pct), y: places[i] ?? 0 }));
 }
 
 export interface PercentTick {

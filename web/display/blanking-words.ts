@@ -61,9 +61,8 @@ function standing(lap: BlankedLap): string {
 
 /** "Counted laps in: 0 of 15 fully open, 1 at 70 %, 0 fully closed." */
 export function blankingsSummary({ rows }: BlankingMap, now_pct: number): string {
-  const off = ({ blanking_pct }: BlankingRow): number => Math.abs(blanking_pct - now_pct);
   const [open, closed] = [rows[0], rows.at(-1)];
-  const [now] = rows.toSorted((a, b) => off(a) - off(b));
+  const now = nearestRow(rows, now_pct);
   if (!open || !now || !closed) return '';
   const between = now === open || now === closed ? '' : `, ${lapsIn(now)} at ${percent(now.blanking_pct)}`;
   return `Counted laps in: ${lapsIn(open)} of ${counted(open).length} fully open${between}, ${lapsIn(closed)} fully closed.`;
@@ -71,6 +70,32 @@ export function blankingsSummary({ rows }: BlankingMap, now_pct: number): string
 
 export const BLANKING_KEYS =
   'Left and right arrows move the point by a lap, up and down by 5 percent, with Shift by 1. Enter fits its blanking and goes to its lap. Escape goes back to what is fitted.';
+
+/** "Pinned 50 %, dashed: 12 of 15 counted laps in.": by the nearest row; words for the eye go without. */
+export function pinnedSummary(
+  { rows }: BlankingMap,
+  pinned: readonly { name: string; blanking_pct: number }[],
+): string {
+  return pinned
+    .map(({ name, blanking_pct }) => {
+      const row = nearestRow(rows, blanking_pct);
+      return row ? `${capital(name)}, dashed: ${lapsIn(row)} of ${counted(row).length} counted laps in.` : '';
+    })
+    .join(' ');
+}
+
+/** The names of those that had the blanking of a row; "near" those that had one between it and the next. */
+export const pinnedAt = (
+  rows: readonly BlankingRow[],
+  row: BlankingRow,
+  pinned: readonly { name: string; blanking_pct: number }[],
+): string[] =>
+  pinned
+    .filter(({ blanking_pct }) => nearestRow(rows, blanking_pct) === row)
+    .map(({ name, blanking_pct }) => (blanking_pct === row.blanking_pct ? name : `near ${name}`));
+
+const nearestRow = (rows: readonly BlankingRow[], at_pct: number): BlankingRow | undefined =>
+  rows.toSorted((a, b) => Math.abs(a.blanking_pct - at_pct) - Math.abs(b.blanking_pct - at_pct))[0];
 
 /** The rows of the table: every 5 %, and each blanking at which the verdict turns. */
 export const blankingRows = ({ rows }: BlankingMap): BlankingRow[] =>

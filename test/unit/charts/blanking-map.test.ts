@@ -184,13 +184,25 @@ describe('the lettering of the map', () => {
     const labels = sideLabels(view, [0, 40, 60, 75], 58);
     const boxes = labels.map(({ y }) => ({ left: 0, top: y - 7, width: 40, height: 14 }));
     boxes.forEach((box, i) => expect(boxes.slice(i + 1).some((other) => overlaps(box, other))).toBe(false));
-    expect(labels.at(-1)).toMatchObject({ text: 'now 58\u00a0%', isNow: true });
+    expect(labels.at(-1)).toMatchObject({ text: 'now 58\u00a0%', of: 'now' });
     expect(sideLabels(view, [0, 40, 60, 75], 60).map(({ text }) => text.replaceAll('\u00a0', ' '))).toEqual([
       'A  0 %',
       'B  40 %',
       'D  75 %',
       'C  now 60 %',
     ]);
+  });
+
+  it('name what pinned runs had at its height, and letters no area across its line', () => {
+    const view = viewOf();
+    const held = { name: 'pinned 50 %', label: 'pinned 50 %', dash: 1, blanking_pct: 50 };
+    const label = sideLabels(view, [0, 60], 70, [held]).find((each) => each.of === 'pinned');
+    expect(label).toMatchObject({ text: 'pinned 50 %', at: view.y.of(50) });
+    for (let blanking_pct = 2; blanking_pct < 100; blanking_pct += 7) {
+      const across = view.y.of(blanking_pct);
+      for (const { y } of areaWords(view, 640, [{ ...held, blanking_pct }]))
+        expect(across > y + 3 || across < y - 12, `${blanking_pct}`).toBe(true);
+    }
   });
 
   it('marks the ends of the safe span, and round percents where they have room', () => {

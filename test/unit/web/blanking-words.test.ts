@@ -6,6 +6,8 @@ import {
   blankingRows,
   blankingsSummary,
   blankingsTitle,
+  pinnedAt,
+  pinnedSummary,
   pointWords,
 } from '../../../web/display/blanking-words.ts';
 import { cellText, fileRows } from '../../../web/display/table-columns.ts';
@@ -129,5 +131,28 @@ describe('the table of all blankings', () => {
       'Counted laps in: 0 of 4 fully open, 4 at 60 %, 0 fully closed.',
     );
     expect(plain(blankingsSummary(map, 0))).toBe('Counted laps in: 0 of 4 fully open, 0 fully closed.');
+  });
+});
+
+describe('what pinned runs had', () => {
+  const rows = blankingRows(map);
+  const names = (blanking_pct: number): [at: number, name: string][] =>
+    rows.flatMap((row) =>
+      pinnedAt(rows, row, [{ name: 'pinned', blanking_pct }]).map((name): [number, string] => [
+        row.blanking_pct,
+        name,
+      ]),
+    );
+
+  it('stands at its row of the table, or near the nearest', () => {
+    expect(names(45)).toEqual([[45, 'pinned']]);
+    expect(names(46)).toEqual([[45, 'near pinned']]);
+  });
+
+  it('is in the summary with the laps that are in', () => {
+    const text = pinnedSummary(map, [{ name: 'pinned 0 %', blanking_pct: 0 }]);
+    const open = /: (\d+ of \d+) fully open/.exec(plain(blankingsSummary(map, 50)))![1];
+    expect(text).toBe(`Pinned 0 %, dashed: ${open} counted laps in.`);
+    expect(pinnedSummary(map, [])).toBe('');
   });
 });
