@@ -22,18 +22,20 @@ export interface CornerAirRequest {
   gap: Gap;
 }
 
+/** What the flows of a corner follow from. */
+export const airKey = ({ corner, scenario: s, gap }: CornerAirRequest): unknown[] => [
+  corner.brake,
+  blankingAt(s, corner.axle, corner.side),
+  s.conditions,
+  gap,
+  wakeKey(s),
+  s.car.loaded_radius_m,
+];
+
 /** Map of a corner in a leg; made again only when brake, tape, day, gap or cooling correction changed. */
 export const cornerAir: (request: CornerAirRequest) => ConductanceMap = memo(
   256,
-  ({ corner, scenario: s, gap }: CornerAirRequest) => [
-    corner.brake,
-    blankingAt(s, corner.axle, corner.side),
-    s.conditions,
-    gap,
-    wakeKey(s),
-    s.car.loaded_radius_m,
-    s.correction.cooling.factor,
-  ],
+  (request: CornerAirRequest) => [...airKey(request), request.scenario.correction.cooling.factor],
   (request) => {
     const { gap } = request;
     const behind = mapBehind(request);

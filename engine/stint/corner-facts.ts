@@ -76,6 +76,25 @@ export interface AirRow {
   dragPower_W: number;
 }
 
+/** The air of one corner over a grid of speeds from 0 on: between two of them flows are in proportion. */
+export interface AirColumns {
+  speedStep_mps: number;
+  duct_kgps: Float64Array;
+  vane_kgps: Float64Array;
+  /** Positive: out of the plenum; negative: warm wheelhouse air drawn in. */
+  leak_kgps: Float64Array;
+  plenum_Pa: Float64Array;
+  /** Dynamic pressure of the air met: all there is to have. */
+  ram_Pa: Float64Array;
+}
+
+/** The air of one corner in a phase, blanked as it is there. */
+export interface PhaseAir {
+  clear: AirColumns;
+  /** Behind the car ahead, the mean by time at each speed where that is not all of the lap; null in clear air. */
+  traffic: AirColumns | null;
+}
+
 /** What the air taken by one corner costs the car at most, at its top speed on a level road in clear air. */
 export interface DuctCost {
   topSpeed_mps: number;

@@ -10,6 +10,7 @@ import type {
   FluidCall,
   RangeUse,
   AirRow,
+  PhaseAir,
   DuctCost,
   DuctPressures,
   WindowLimits,
@@ -202,6 +203,8 @@ export interface CornerResult extends Ledgers {
   /** Empty when only the summary was wanted. */
   ranges: RangeUse[];
   air: AirRow[];
+  /** By the place of a phase in the scenario's list; empty when only the summary was wanted. */
+  phaseAir: PhaseAir[];
   /** null without a duct */
   ductCost: DuctCost | null;
   pressures: DuctPressures | null;

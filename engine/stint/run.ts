@@ -13,6 +13,7 @@ import { circuitLayout, lapLength } from './motion.ts';
 import { noticesOf } from './notices.ts';
 import { highest } from './measures.ts';
 import { pedalOf } from './pedal.ts';
+import { phaseAirs } from './phase-air.ts';
 import { pullsOf } from './pulls.ts';
 import { rangesOf } from './ranges.ts';
 import { restartsOf } from './restarts.ts';
@@ -79,6 +80,7 @@ function runCorner(
     pedal: pedalOf(laps, stops, friction),
     ranges: wanted === 'columns' ? rangesOf(model, corner, trace) : [],
     air: airRows(corner.corner, model.scenario),
+    phaseAir: wanted === 'columns' ? phaseAirs(corner.corner, model.scenario) : [],
     ductCost: ductCost(corner.corner, model.scenario),
     pressures: ductPressures(corner.corner, model.scenario),
   };

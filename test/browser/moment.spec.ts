@@ -41,7 +41,7 @@ test('every part of the brake has its temperature, in the drawing and in the tab
   await expect(drawing).toHaveAccessibleDescription(/^Front: face\s\d+\s°C.*Air: .*vanes\s\d+\sg\/s/);
 });
 
-test('the air goes by the car’s speed, is told for clear air, and what is taped is not let in', async ({
+test('the air goes by the car’s speed, is told for clear air or behind a car, and what is taped is not let in', async ({
   page,
 }) => {
   const { drawing, air } = await openMoment(page);
@@ -59,7 +59,14 @@ test('the air goes by the car’s speed, is told for clear air, and what is tape
   await expect.poll(flow).toBe(0);
   expect(open).toBeGreaterThan(5);
   await expect(air).toContainText('leak, drawn in');
-  await drawing.press('End');
+  await page.getByRole('slider', { name: 'Front blanking', exact: true }).fill('70');
+  await page.getByRole('slider', { name: 'Gap' }).fill('8');
+  await expect(page.locator('figcaption')).toContainText(
+    /behind the car ahead: \d+\sg\/s through mouth and hose, \d+\s% less than in clear air \(\d+\sg\/s\)\./,
+  );
+  await expect(air).toHaveAccessibleName(/behind the car ahead, and how that differs from clear air$/);
+  await expect(air.getByRole('row').nth(2)).toContainText(/\d+\s% less/);
+  await expect(drawing).toContainText(/mouth and hose \d+\sg\/s, \d+\s% less/);
 });
 
 test('a number says where it comes from by keys alone, and Escape takes the note away', async ({ page }) => {

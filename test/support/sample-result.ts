@@ -180,6 +180,7 @@ function corner(
     wheelhousePeak_K: AMBIENT_K + 8,
     ...ledgersOf(laps.length),
     air: [],
+    phaseAir: [],
     ductCost: null,
     pressures: null,
     ranges: [],

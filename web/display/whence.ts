@@ -2,7 +2,8 @@
 import type { ByHand, HandLine } from '../../engine/index.ts';
 import { NBSP } from './format.ts';
 import { ownUnitsWords } from './hand-words.ts';
-import type { AirKey, PartKey } from './moment-parts.ts';
+import type { AirKey } from './air-words.ts';
+import type { PartKey } from './moment-parts.ts';
 
 export type NumberKey = PartKey | AirKey;
 
@@ -22,7 +23,7 @@ const settled = ({ check, equation }: HandLine): boolean =>
 const throughPads = ({ what }: HandLine): boolean => what === 'What goes through pads and caliper';
 
 const BALANCE =
-  'One balance of pressures between mouth, vanes and leak; flows are in proportion to speed and pressures to its square.';
+  'One balance of pressures between mouth, vanes and leak; flows are in proportion to speed and pressures to its square. Behind a car it is made with the pressure that its wake leaves.';
 
 const whences: Record<NumberKey, Whence> = {
   face_K: {
@@ -60,7 +61,10 @@ const whences: Record<NumberKey, Whence> = {
       'The day’s air, warmed by what the corner gives off and carried away by the flow through the wheel. No check by others’ numbers reaches it.',
     lines: [],
   },
-  ram: { model: 'All the pressure there is to have, in clear air.', lines: [checked('moist-air')] },
+  ram: {
+    model: 'All the pressure there is to have; a car ahead leaves less of it.',
+    lines: [checked('moist-air')],
+  },
   duct: { model: BALANCE, lines: [checked('air-network'), checked('blanked-mouth')] },
   vanes: { model: BALANCE, lines: [checked('air-network'), checked('air-table')] },
   leak: { model: BALANCE, lines: [checked('air-network')] },

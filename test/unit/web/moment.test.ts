@@ -1,40 +1,34 @@
 import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/default-scenario.ts';
-import { override } from '../../../engine/scenario/override.ts';
+import type { Changes } from '../../../engine/scenario/override.ts';
 import { followByHand } from '../../../engine/shell/hand.ts';
 import { compile } from '../../../engine/stint/compile.ts';
 import { run } from '../../../engine/stint/run.ts';
-import type { CornerResult, Scenario } from '../../../engine/index.ts';
-import {
-  airAt,
-  airNote,
-  airParts,
-  momentSummary,
-  momentTakeaway,
-  partsAt,
-} from '../../../web/display/moment-parts.ts';
+import type { CornerResult, Scenario, StintResult } from '../../../engine/index.ts';
+import { airAt as airIn, airNote, airParts, phaseAt } from '../../../web/display/air-words.ts';
+import { momentSummary, momentTakeaway, partsAt } from '../../../web/display/moment-parts.ts';
 import { handMoment, linesOf, modelWords, type NumberKey } from '../../../web/display/whence.ts';
 import { placed } from '../../../web/pages/stint/note-place.ts';
 import { followed } from '../../../web/state/followed.ts';
+import { changed, withPhases } from '../../support/stints.ts';
 
 const scenario = defaultScenario();
 const result = run(compile(scenario, { driven: null }));
 const front = result.corners[0]!;
 const sample = result.laps[9]!.firstSample + 100;
 const speed_mps = result.clock.speed_mps[sample]!;
+const airAt = (corner: CornerResult, at_mps: number) => airIn(corner, { index: 0 }, at_mps);
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 describe('the air at a speed', () => {
   it('is what the rows say at theirs, and in proportion between them and beyond', () => {
     const row = front.air[7]!;
-    expect(airAt(front, row.speed_mps)).toMatchObject({
-      duct_kgps: row.ductFlow_kgps,
-      vane_kgps: row.vaneFlow_kgps,
-      plenum_Pa: row.plenum_Pa,
-    });
-    for (const factor of [0.1, 0.93, 1.04, 3]) {
+    for (const factor of [0.1, 0.93, 1, 1.04, 3]) {
       const at = airAt(front, row.speed_mps * factor)!;
       expect(at.duct_kgps).toBeCloseTo(row.ductFlow_kgps * factor, 9);
+      expect(at.vane_kgps).toBeCloseTo(row.vaneFlow_kgps * factor, 9);
       expect(at.plenum_Pa).toBeCloseTo(row.plenum_Pa * factor ** 2, 6);
+      expect(at.clear).toBeNull();
       expect(at.ram_Pa! / front.pressures!.ram_Pa).toBeCloseTo(
         ((row.speed_mps * factor) / front.pressures!.speed_mps) ** 2,
         9,
@@ -47,21 +41,76 @@ describe('the air at a speed', () => {
     expect(vane_kgps + leak_kgps).toBeCloseTo(duct_kgps, 9);
   });
 
-  it('says that it is in clear air, and what it leaves out at this moment', () => {
-    const noteIn = (of: Scenario, corner: CornerResult, time_s: number, speed = speed_mps): string =>
-      airNote({ result, scenario: of, corner, air: airAt(corner, speed)!, time_s });
-    expect(noteIn(scenario, front, 500)).toMatch(/^Air of this corner at \d+\skm\/h, in clear air\.$/);
-    expect(noteIn(scenario, front, 500, 0)).toMatch(/^The car stands/);
-    const taped = override(scenario, { 'blanking_pct.front': 40 });
-    if (!taped.ok) throw new Error('40 %: refused');
-    expect(noteIn(taped.scenario, front, 500)).toMatch(/that of 40\s% blanked.*now it is 70\s%/);
-    const behind = { ...result, phases: result.phases.map((phase) => ({ ...phase, gap: GAP })) };
-    const note = airNote({ result: behind, scenario, corner: front, air: airAt(front, 50)!, time_s: 500 });
-    expect(note).toContain('Behind the car ahead less comes in');
+  it('says that it is in clear air, or that nothing drives it', () => {
+    expect(plain(airNote(airAt(front, 50)!, phaseAt(result, 500)))).toBe(
+      'Air of this corner at 180 km/h, in clear air.',
+    );
+    expect(airNote(airAt(front, 0)!, phaseAt(result, 500))).toMatch(/^The car stands/);
   });
 });
 
-const GAP = { gap_m: 10, gap_s: null, share: 1, pullOut_mps: null, tow: true };
+describe('the air behind a car ahead', () => {
+  const ran = (of: Scenario): StintResult => run(compile(of, { driven: null }));
+  const driven = (changes: Changes): StintResult => ran(changed(changes));
+  const noteOf = (of: StintResult, at_mps: number): string => {
+    const phase = phaseAt(of, of.laps[9]!.start_s)!;
+    return plain(airNote(airIn(of.corners[0]!, phase, at_mps)!, phase));
+  };
+
+  it('is told with both figures, and in the table and the paragraph by how much it is less', () => {
+    const behind = driven({ 'traffic.gap_m': 8 });
+    const air = airIn(behind.corners[0]!, { index: 0 }, 50)!;
+    const [now, clear] = [air, air.clear!].map(({ duct_kgps }) => Math.round(duct_kgps * 1000));
+    const less = Math.round(100 * (1 - air.duct_kgps / air.clear!.duct_kgps));
+    expect(less).toBeGreaterThan(8);
+    expect(noteOf(behind, 50)).toBe(
+      `Air of this corner at 180 km/h behind the car ahead: ${now} g/s through mouth and hose, ${less} % less than in clear air (${clear} g/s).`,
+    );
+    const rows = airParts(air, 'vented');
+    expect(plain(rows.find(({ key }) => key === 'duct')!.change)).toBe(`${less} % less`);
+    expect(plain(momentSummary(front, [], rows))).toContain(
+      `mouth and hose ${now} g/s (${less} % less than in clear air)`,
+    );
+    expect(air.clear!.duct_kgps).toBeCloseTo(airAt(front, 50)!.duct_kgps, 9);
+  });
+
+  it('is the mean of a lap that is partly behind it, and clear beside it', () => {
+    const phase = (more: object) =>
+      ran(withPhases([{ kind: 'push', laps: 12, gap_m: 8, ...more }], 12, scenario));
+    const flow = (of: StintResult): number => airIn(of.corners[0]!, { index: 0 }, 60)!.duct_kgps;
+    const [all, half, beside] = [phase({}), phase({ traffic_share: 0.5 }), phase({ pull_out_kmh: 60 })];
+    expect(flow(half)).toBeCloseTo((flow(all) + airAt(front, 60)!.duct_kgps) / 2, 9);
+    expect(noteOf(half, 60)).toContain('behind the car ahead, the mean of 50 % of the lap behind it: ');
+    expect(noteOf(beside, 80)).toMatch(/, as in clear air: the car ahead takes nothing of it here\.$/);
+  });
+
+  it.each([{ 'traffic.gap_m': 8 }, { 'traffic.gap_s': 0.6 }])('is that of the run: %o', (changes) => {
+    const reply = followByHand({ scenario: changed(changes), driven: null });
+    if (reply.kind !== 'by hand') throw new Error(reply.message);
+    const lines = reply.corners[0]!.byHand!.parts.flatMap((part) => part.lines);
+    const given = (equation: string, symbol: string): number =>
+      lines.find((line) => line.equation === equation)!.given.find((one) => one.symbol === symbol)!.value;
+    const air = airIn(driven(changes).corners[0]!, { index: 0 }, given('q = ½ ρ V² r', 'V'))!;
+    expect(air.duct_kgps).toBeCloseTo(
+      lines.find(({ equation }) => equation === 'ṁ = A √(2 ρ Δp)')!.found.value,
+      9,
+    );
+  });
+
+  it('follows what a phase sets: its tape and its day', () => {
+    const taped = withPhases(
+      [
+        { kind: 'push', laps: 6 },
+        { kind: 'push', laps: 6, set: { 'blanking_pct.front': 20 } },
+      ],
+      12,
+      scenario,
+    );
+    const [before, after] = [0, 1].map((index) => airIn(ran(taped).corners[0]!, { index }, 50));
+    expect(before!.duct_kgps).toBeCloseTo(airAt(front, 50)!.duct_kgps, 9);
+    expect(after!.duct_kgps).toBeGreaterThan(1.5 * before!.duct_kgps);
+  });
+});
 
 describe('the moment as a list', () => {
   it('has every part of a vented disc, and calls hot what is past its limit', () => {
