@@ -14,7 +14,7 @@ export interface Hand {
   save(): Promise<void>;
 }
 
-interface Window {
+export interface Window {
   bite_C: number;
   facePeak_C: number;
 }
