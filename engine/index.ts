@@ -3,6 +3,7 @@ export type * from './stint/result.ts';
 export type { BlankedLap, BlankingMap, BlankingRow } from './advise/blankings.ts';
 export type * from './advise/doubt.ts';
 export type * from './advise/span.ts';
+export type { Weighing } from './advise/weighed.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';
 export type { Quantity, Said } from './said.ts';
 export type { Problem } from './scenario/problem.ts';

@@ -1,13 +1,13 @@
 /** Runs what a search asks for. */
 import { newColumns } from '../disc/columns.ts';
 import { withChanges, type Changes } from '../scenario/changes.ts';
-import { compile, withBlanking, type StintModel } from '../stint/compile.ts';
+import { compile, withBlanking, type CornerModel, type StintModel } from '../stint/compile.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { judgedCorner, type JudgedCorner } from '../stint/driven.ts';
 import { memo } from '../stint/memo.ts';
 import type { Clock } from '../stint/result.ts';
 import { clockOf } from '../stint/run.ts';
-import type { Ask, Ground, Outcome } from './search.ts';
+import type { Ask, At, Ground, Outcome } from './search.ts';
 import { unknownsOf, type Unknown } from './unknowns.ts';
 
 /** Models kept of a ground with changes: more than are tried side by side for one corner. The parts of a model have memories of their own. */
@@ -48,17 +48,20 @@ export function answering(
     const supposed = Object.entries(values).map(([key, value]) => [unknowns.get(key)!, value] as const);
     return ready(supposing(withChanges(scenario, changes), supposed), driven && supposing(driven, supposed));
   };
-  return function* ({ changes = {}, values, axle, side, blanking_pct }) {
+  return function* ({ changes = {}, values, at = [{}] }) {
     const { model, clock } = values ? drawn(values, changes) : changed(changes);
-    for (const corner of model.corners) {
-      const { corner: at } = corner;
-      if ((axle && at.axle !== axle) || (side && at.side !== side)) continue;
-      const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
-      if (model.samples > columns.face_K.length) columns = newColumns(2 * model.samples);
-      yield outcomeOf(judgedCorner({ model, corner: looked, clock }, columns));
+    if (model.samples > columns.face_K.length) columns = newColumns(2 * model.samples);
+    for (const { blanking_pct, ...place } of at) {
+      for (const corner of model.corners.filter((each) => isAt(each, place))) {
+        const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
+        yield outcomeOf(judgedCorner({ model, corner: looked, clock }, columns));
+      }
     }
   };
 }
+
+const isAt = ({ corner }: CornerModel, { axle, side }: At): boolean =>
+  (!axle || corner.axle === axle) && (!side || [side, 'both'].includes(corner.side));
 
 const outcomeOf = ({ axle, side, window, verdict, laps }: JudgedCorner): Outcome => ({
   axle,

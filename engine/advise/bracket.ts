@@ -5,14 +5,15 @@
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import { judge, windowOf } from '../stint/judge.ts';
 import type { Verdict, WindowLimits } from '../stint/result.ts';
-import { bestBlanking, looksAt, MOST_PROPOSED_PCT, smallerMargin_K, type Look, type Sight } from './look.ts';
+import { candidatesIn, spareAt } from './candidates.ts';
+import { bestBlanking, looksAt, MOST_PROPOSED_PCT, type Look, type Sight } from './look.ts';
 import { together, type Outcome, type Steps } from './search.ts';
-import type { NoSpan, Reach, SafeSpan, Spare, SpanBound } from './span.ts';
+import { fittest, type NoSpan, type Reach, type SafeSpan, type SpanBound } from './span.ts';
 
 /** Width of the bracket that is left around an end of the span, in points of blanking. */
 const END_POINTS = 0.1;
-/** A panel is proposed if it keeps this share of the best margin. Ours: a crew fits what it has cut [-] */
-const PANEL_KEEPS = 0.5;
+/** What is nearer to an end that a limit bounds is on its edge: both print as the same percent [points] */
+const EDGE_POINTS = 1;
 
 /** The safe span of every corner of a scenario, in the order of its result; corners are searched side by side. */
 export const bracketed = (scenario: Scenario): Steps<SafeSpan[]> => together(looksAt(scenario).map(spanOf));
@@ -33,19 +34,24 @@ function* decides(look: Look, changesOn: number): Steps<boolean> {
 }
 
 /** The same looks, judged by the laps before one of them only. */
-const until = (look: Look, end: number, { window }: Brake): Look =>
+const until = (look: Look, end: number, brake: Brake): Look =>
   function* (blanking_pct) {
-    const result = yield* look(blanking_pct);
-    const laps = result.laps.filter(({ lap }) => lap < end);
-    return { ...result, laps, verdict: judge(laps, result.window, window.from_lap) };
+    return judgedUntil(yield* look(blanking_pct), end, brake);
   };
+
+export function judgedUntil(outcome: Outcome, end: number, { window }: Brake): Outcome {
+  const laps = outcome.laps.filter(({ lap }) => lap < end);
+  return { ...outcome, laps, verdict: judge(laps, outcome.window, window.from_lap) };
+}
 
 const nothing: Reach = {
   span_pct: null,
   low: null,
   high: null,
   best: null,
+  candidates: [],
   proposal: null,
+  drawn: null,
   none: null,
   reason: '',
 };
@@ -69,8 +75,10 @@ function* reachOf({ duct, ...brake }: Brake, look: Look): Steps<Reach> {
   const best = yield* spareAt(look, yield* bestBlanking(look, [span[0], most]), duct.panels_pct);
   const low = warm.beyond === null ? null : coldBound(yield* look(warm.beyond));
   const high = cool.beyond === null ? null : hotBound(yield* look(cool.beyond), window);
-  const proposal = yield* proposed(look, { span, best, panels: duct.panels_pct });
-  return { ...nothing, span_pct: span, low, high, best, proposal };
+  const [from, to] = [span[0] + (low ? EDGE_POINTS : 0), span[1] - (high ? EDGE_POINTS : 0)];
+  const inner = [from, Math.min(to, most)] as const;
+  const candidates = yield* candidatesIn(look, { inner, best, panels: duct.panels_pct });
+  return { ...nothing, span_pct: span, low, high, best, candidates, proposal: fittest(candidates) };
 }
 
 const isTooHot = ({ status }: Verdict): boolean => status === 'hot' || status === 'both';
@@ -146,22 +154,4 @@ function coldBound({ laps, window }: Outcome): SpanBound | null {
   return isOnMean
     ? { limit: 'run', lap: lap.lap, place: '' }
     : { limit: 'bite', lap: lap.lap, place: lap.coldestStopPlace ?? '' };
-}
-
-function* spareAt(look: Look, blanking_pct: number, panels_pct: readonly number[]): Steps<Spare> {
-  const { hotMargin_K, coldMargin_K } = (yield* look(blanking_pct)).verdict;
-  const panel = panels_pct.indexOf(blanking_pct);
-  return { blanking_pct, panel: panel < 0 ? null : panel, hotMargin_K, coldMargin_K };
-}
-
-/** Of the panels inside the span the one with the most to spare, if it is nearly as good as a blank made to measure. */
-function* proposed(
-  look: Look,
-  { span: [low, high], best, panels }: { span: [number, number]; best: Spare; panels: readonly number[] },
-): Steps<Spare> {
-  const inside = panels.filter((pct) => low <= pct && pct <= high);
-  const spares = yield* together(inside.map((pct) => spareAt(look, pct, panels)));
-  const most = Math.max(...spares.map(smallerMargin_K));
-  const found = spares.find((spare) => smallerMargin_K(spare) === most);
-  return found && most >= PANEL_KEEPS * smallerMargin_K(best) ? found : best;
 }

@@ -27,12 +27,17 @@ export interface DrawnStint {
   coldestStop_K: (number | null)[];
 }
 
+/** How many draws keep all counted laps in, and how many do not and why. */
+export type Count = Record<'in' | 'hot' | 'cold' | 'both' | 'notJudged', number>;
+
+export const drawsIn = (count: Count): number =>
+  count.in + count.hot + count.cold + count.both + count.notJudged;
+
 /** What became of one corner in all draws. */
 export interface CornerSpread {
   axle: Axle;
   side: CornerResult['side'];
-  /** How many draws keep all counted laps in, and how many do not and why. */
-  count: Record<'in' | 'hot' | 'cold' | 'both' | 'notJudged', number>;
+  count: Count;
   laps: LapSpread[];
   /** Highest face peak and coldest start of a hard stop over the counted laps, one a draw. */
   hottest_K: number[];

@@ -4,7 +4,7 @@ import { cornersOf, type Corner } from '../stint/corners.ts';
 import { legsOf, type Leg } from '../stint/legs.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { Ask, Outcome, Steps } from './search.ts';
-import type { Spare } from './span.ts';
+import { smallerMargin_K } from './span.ts';
 
 /** What comes of a corner at a blanking [percent]. */
 export type Look = (blanking_pct: number) => Steps<Outcome>;
@@ -46,7 +46,7 @@ function lookAt({ axle, side }: Corner, changes: Changes): Look {
     const known = seen.get(blanking_pct);
     if (known) return known;
     // the same ask while it is under way: two that wait for it are told together
-    const ask = asked.get(blanking_pct) ?? { changes, axle, side, blanking_pct };
+    const ask = asked.get(blanking_pct) ?? { changes, at: [{ axle, side, blanking_pct }] };
     asked.set(blanking_pct, ask);
     const answers = yield [ask];
     const outcome = answers[0]?.[0];
@@ -55,9 +55,6 @@ function lookAt({ axle, side }: Corner, changes: Changes): Look {
     return outcome;
   };
 }
-
-export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>) =>
-  Math.min(hotMargin_K, coldMargin_K);
 
 /** Beyond this fluid, bearing and pad lack air: proposed only where nothing less holds. Common practice, no source [%] */
 export const MOST_PROPOSED_PCT = 85;

@@ -3,9 +3,9 @@ import { valueAt } from '../scenario/tree.ts';
 import { override, type Changes } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { Axle, CornerResult } from '../stint/result.ts';
-import { bestBlanking, looksAt, smallerMargin_K } from './look.ts';
+import { bestBlanking, looksAt } from './look.ts';
 import { together, type Steps } from './search.ts';
-import { isHelpless, type Remedy, type SafeSpan, type Spare } from './span.ts';
+import { isHelpless, smallerMargin_K, type Remedy, type SafeSpan, type Spare } from './span.ts';
 
 /** Sizes of a remedy: what a crew or a driver can do at once. Common practice, no source. */
 const SOFTER = 0.9;

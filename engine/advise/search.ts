@@ -10,16 +10,23 @@ export interface Ground extends CompileOptions {
   scenario: Scenario;
 }
 
-/** One run: the ground with something changed, and which corners of it are looked at; all where none is named. */
+/** Which corners are looked at; all of an axle or of the car where nothing narrower is named. */
+export interface At {
+  axle?: Axle;
+  /** Sides that have become equal are one corner for both. */
+  side?: CornerResult['side'];
+  /** How its mouth is blanked from the start; else as it is. */
+  blanking_pct?: number;
+}
+
+/** One run: the ground with something changed, and what of it is looked at. */
 export interface Ask {
   /** Values at dotted keys, which have been checked. */
   changes?: Changes;
   /** Doubted values by their keys, as they would be. */
   values?: Readonly<Record<string, number>>;
-  axle?: Axle;
-  side?: CornerResult['side'];
-  /** How its mouth is blanked from the start. */
-  blanking_pct?: number;
+  /** One after another, each with its outcomes; all corners as they are where nothing is named. */
+  at?: readonly At[];
 }
 
 /** Of a corner's run, what searches read: little, for it crosses from worker to worker. */

@@ -51,7 +51,7 @@ function* moving(scenario: Scenario): Steps<CornerSensitivity[]> {
 /** Both ends of its range, on the axle that feels it. */
 function endsOf({ key, low, high }: Unknown): Ask[] {
   const axle = axleOf(key);
-  return [low, high].map((value) => ({ values: { [key]: value }, ...(axle && { axle }) }));
+  return [low, high].map((value) => ({ values: { [key]: value }, ...(axle && { at: [{ axle }] }) }));
 }
 
 function effectOf(unknown: Unknown, atLow: Shift, atHigh: Shift, failsFirst: 'hot' | 'cold'): Effect {

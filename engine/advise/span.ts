@@ -1,5 +1,6 @@
 /** The safe span: which blankings keep a corner inside its window over the counted laps. */
 import type { Axle, CornerResult, Limit } from '../stint/result.ts';
+import type { CornerSpread, Count } from './doubt.ts';
 
 /** What fails first just beyond one end of the span. */
 export interface SpanBound {
@@ -16,6 +17,8 @@ export interface Spare {
   /** Smallest distance to the hot and to the cold limits; negative is past them [K] */
   hotMargin_K: number;
   coldMargin_K: number;
+  /** What the draws make of it; null where none were made. */
+  count: Count | null;
 }
 
 /** Something that would help where no blanking holds, and by how much it was computed to. */
@@ -55,8 +58,12 @@ export interface Reach {
    * where the span has one. The least bad where there is no span.
    */
   best: Spare | null;
-  /** What to fit: a panel inside the span that has enough to spare, else the best blanking. */
+  /** What can be fitted inside the span; empty where there is none. */
+  candidates: Spare[];
+  /** What to fit: the fittest of the candidates; the least bad blanking where there is no span. */
   proposal: Spare | null;
+  /** The draws of what is proposed; null where none were made. */
+  drawn: CornerSpread | null;
   none: NoSpan | null;
   /** Why nothing is said, in words; empty where something is. */
   reason: string;
@@ -87,4 +94,16 @@ export function spanTogether(spans: readonly SafeSpan[]): [low: number, high: nu
   const low = Math.max(...spans.map(({ span_pct }) => span_pct?.[0] ?? Infinity));
   const high = Math.min(...spans.map(({ span_pct }) => span_pct?.[1] ?? -Infinity));
   return low <= high ? [low, high] : null;
+}
+
+export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>) =>
+  Math.min(hotMargin_K, coldMargin_K);
+
+/** What to fit of what can be: the most draws in, and of equals, or without draws, the largest smaller margin. */
+export const fittest = (candidates: readonly Spare[]): Spare | null =>
+  candidates.reduce<Spare | null>((best, spare) => (best && !isFitter(spare, best) ? best : spare), null);
+
+function isFitter(spare: Spare, than: Spare): boolean {
+  const more = (spare.count?.in ?? 0) - (than.count?.in ?? 0);
+  return more === 0 ? smallerMargin_K(spare) > smallerMargin_K(than) : more > 0;
 }

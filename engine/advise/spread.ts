@@ -7,7 +7,7 @@ import { latinHypercube, quantileTriangular } from './latin-hypercube.ts';
 import { cornerAt } from './corner-at.ts';
 import { quantilesOf } from './quantiles.ts';
 import type { Ask, Outcome, Search, Steps } from './search.ts';
-import { unknownsOf } from './unknowns.ts';
+import { unknownsOf, type Unknown } from './unknowns.ts';
 
 /** All draws may run at once. They are the same for the same seed and the same number of unknowns. */
 export const spread = (scenario: Scenario, sample: Sample, options: CompileOptions = {}): Search<Spread> => ({
@@ -17,11 +17,7 @@ export const spread = (scenario: Scenario, sample: Sample, options: CompileOptio
 
 function* drawing(scenario: Scenario, { draws, seed }: Sample): Steps<Spread> {
   const unknowns = unknownsOf(scenario);
-  const asks = latinHypercube(draws, unknowns.length, seed).map((shares): Ask => {
-    const values = unknowns.map((unknown, i) => [unknown.key, quantileTriangular(shares[i]!, unknown)]);
-    return { values: Object.fromEntries(values) as Record<string, number> };
-  });
-  const [likely = [], ...drawn] = yield [{}, ...asks];
+  const [likely = [], ...drawn] = yield [{}, ...drawsOf(unknowns, { draws, seed })];
   const corners = likely.map((corner) =>
     cornerSpread(
       corner,
@@ -31,7 +27,17 @@ function* drawing(scenario: Scenario, { draws, seed }: Sample): Steps<Spread> {
   return { draws, seed, unknowns: unknowns.length, corners };
 }
 
-function cornerSpread({ axle, side, laps }: Outcome, drawn: Outcome[]): CornerSpread {
+/** Every draw as one ask, with all corners as they are. */
+export const drawsOf = (unknowns: readonly Unknown[], { draws, seed }: Sample): Ask[] =>
+  latinHypercube(draws, unknowns.length, seed).map((shares) => {
+    const values = unknowns.map((unknown, i) => [unknown.key, quantileTriangular(shares[i]!, unknown)]);
+    return { values: Object.fromEntries(values) as Record<string, number> };
+  });
+
+export function cornerSpread(
+  { axle, side, laps }: Pick<Outcome, 'axle' | 'side' | 'laps'>,
+  drawn: Outcome[],
+): CornerSpread {
   const count = { in: 0, hot: 0, cold: 0, both: 0, notJudged: 0 };
   for (const { verdict } of drawn) count[countOf(verdict)] += 1;
   return {

@@ -1,4 +1,5 @@
 /** The safe span of a corner as one line of a terminal's table. */
+import { drawsIn } from '../advise/doubt.ts';
 import type { NoSpan, Spare, SpanBound } from '../advise/span.ts';
 import type { CornerRecord } from './summary.ts';
 
@@ -28,7 +29,9 @@ function fit(spare: Spare | null): string {
   if (!spare) return '';
   const margin_K = Math.min(spare.hotMargin_K, spare.coldMargin_K);
   const words = margin_K >= 0 ? `${margin_K.toFixed(0)} K to spare` : excess(spare);
-  return `; fit ${Number(spare.blanking_pct.toFixed(1))} %, ${words}`;
+  const { count } = spare;
+  const runs = count ? `, ${count.in} of ${drawsIn(count)} runs stay in` : '';
+  return `; fit ${Number(spare.blanking_pct.toFixed(1))} %, ${words}${runs}`;
 }
 
 /** What the window forgives: no other limit may be passed for a moment. */

@@ -1,5 +1,5 @@
 /** A result in the trade's units: the object that `--json` prints. Its keys are a contract; see README. */
-import { spanTogether, type SafeSpan } from '../advise/span.ts';
+import { spanTogether, type Reach, type SafeSpan } from '../advise/span.ts';
 import { celsius, kmhFromMps } from '../units.ts';
 import { restartRecord, soakRecord, type RestartRecord, type SoakRecord } from './driver-records.ts';
 import { feelRecord, type FeelRecord } from './feel-records.ts';
@@ -58,7 +58,7 @@ export interface CornerRecord extends FeelRecord {
   /** Of an axle whose sides differ: what keeps both in when both are blanked alike. */
   safeSpan_pct: [low: number, high: number] | null;
   /** Of this corner alone: what bounds its span, what is proposed, why there is none; null where it was not searched. */
-  span: Omit<SafeSpan, 'axle' | 'side' | 'span_pct'> | null;
+  span: SpanRecord | null;
 }
 
 /** A notice as it is printed. */
@@ -66,6 +66,12 @@ export interface NoticeRecord {
   kind: string;
   text: string;
 }
+
+/** Of the draws the counts alone. */
+type Told<Of extends Reach> = Omit<Of, 'drawn'>;
+type SpanRecord = Omit<Told<SafeSpan>, 'axle' | 'side' | 'span_pct' | 'before'> & {
+  before: Told<NonNullable<SafeSpan['before']>> | null;
+};
 
 export interface StintRecord {
   name: string;
@@ -135,8 +141,12 @@ function cornerRecord(corner: CornerResult, own: SafeSpan | undefined): CornerRe
   };
 }
 
-function spanRecord({ axle: _axle, side: _side, span_pct: _span, ...span }: SafeSpan): CornerRecord['span'] {
-  return span;
+function spanRecord({ axle: _axle, side: _side, span_pct: _span, ...span }: SafeSpan): SpanRecord {
+  return { ...told(span), before: span.before && told(span.before) };
+}
+
+function told<Of extends Pick<Reach, 'drawn'>>({ drawn: _drawn, ...rest }: Of): Omit<Of, 'drawn'> {
+  return rest;
 }
 
 function lapRecord(lap: LapSummary, ledger_J: Ledger): LapRecord {

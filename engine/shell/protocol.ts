@@ -3,6 +3,7 @@ import type { BlankingMap } from '../advise/blankings.ts';
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
+import type { Weighing } from '../advise/weighed.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
 import type { ByHand } from '../report/by-hand/by-hand.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -28,6 +29,8 @@ export interface Findings {
   spans: SafeSpan[];
   blankings: BlankingMap[];
   spread: Spread;
+  /** The spans once more, with what the draws propose. */
+  weighed: SafeSpan[];
   sensitivity: CornerSensitivity[];
 }
 
@@ -36,7 +39,7 @@ export type Sought = keyof Findings;
 export interface Question<What extends Sought = Sought> extends Pick<RunRequest, 'scenario' | 'driven'> {
   sought: What;
   /** Of the draws, where those are asked for. */
-  sample: What extends 'spread' ? Sample : null;
+  sample: What extends 'spread' ? Sample : What extends 'weighed' ? Weighing : null;
 }
 
 export interface Failure {

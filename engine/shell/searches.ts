@@ -3,6 +3,7 @@ import { answering } from '../advise/answering.ts';
 import { bracketed } from '../advise/bracket.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import { isHelpless } from '../advise/span.ts';
+import type { Weighing } from '../advise/weighed.ts';
 import { failureOf } from './failure.ts';
 import type { Answer, Findings, Question, Sought, Step } from './protocol.ts';
 
@@ -57,7 +58,8 @@ export class Searches {
 }
 
 /** What the safe span does without, such as the schema, is loaded when it is needed. */
-async function* begun({ scenario, driven, sought, sample }: Question): Begun {
+async function* begun(question: Question): Begun {
+  const { scenario, driven, sought, sample } = question;
   if (sought === 'spans') {
     const spans = yield* bracketed(scenario);
     if (!spans.some(isHelpless)) return spans;
@@ -71,6 +73,10 @@ async function* begun({ scenario, driven, sought, sample }: Question): Begun {
   if (sought === 'sensitivity') {
     const { sensitivity } = await import('../advise/sensitivity.ts');
     return yield* sensitivity(scenario, { driven }).steps;
+  }
+  if (sought === 'weighed') {
+    const { weighed } = await import('../advise/weighed.ts');
+    return yield* weighed(scenario, sample as Weighing, { driven }).steps;
   }
   if (!sample) throw new Error('sample: null');
   const { spread } = await import('../advise/spread.ts');

@@ -3,7 +3,9 @@ import type { Sample } from '../advise/doubt.ts';
 import { finished } from '../advise/finished.ts';
 import { safeSpans } from '../advise/safe-span.ts';
 import { sensitivity } from '../advise/sensitivity.ts';
+import type { SafeSpan } from '../advise/span.ts';
 import { spread } from '../advise/spread.ts';
+import { weighed } from '../advise/weighed.ts';
 import {
   measureFirstRecord,
   spreadRecord,
@@ -30,7 +32,7 @@ export type JobRecord = StintRecord & Partial<Doubt>;
 
 export function recordOf(job: Job): JobRecord {
   const { base, said, scenario, model } = prepared(job);
-  const spans = job.span ? finished(safeSpans(scenario, { driven: base })) : [];
+  const spans = job.span ? spansOf(scenario, job.spread, base) : [];
   const record = summarise(run(model, 'summary'), spans);
   const isSaid = ({ text }: NoticeRecord): boolean => said.some((notice) => notice.text === text);
   record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
@@ -51,6 +53,12 @@ function changed(base: Scenario, changes: Changes): Scenario {
   const result = override(base, Object.fromEntries(known));
   if (unknown.length > 0) throw new Refused([...unknown, ...(result.ok ? [] : result.problems)]);
   return accepted(result);
+}
+
+/** With what the draws propose, where those are asked for. */
+function spansOf(scenario: Scenario, sample: Sample | undefined, driven: Scenario): SafeSpan[] {
+  const spans = finished(safeSpans(scenario, { driven }));
+  return sample ? finished(weighed(scenario, { ...sample, spans }, { driven })) : spans;
 }
 
 /** The spread of the answer and what to measure first. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Count } from '../../engine/advise/doubt.ts';
 import { spanLine } from '../../engine/report/span-line.ts';
 import type { CornerRecord } from '../../engine/report/summary.ts';
 
 describe('the safe span in a terminal', () => {
-  const fitting = (hotMargin_K: number, coldMargin_K: number): string => {
-    const proposal = { blanking_pct: 71, panel: null, hotMargin_K, coldMargin_K };
+  const fitting = (hotMargin_K: number, coldMargin_K: number, count: Count | null = null): string => {
+    const proposal = { blanking_pct: 71, panel: null, hotMargin_K, coldMargin_K, count };
     const span = { isIdle: false, low: null, high: null, proposal, none: null, best: null, before: null };
     return spanLine('front', { safeSpan_pct: [66, 74], span } as unknown as CornerRecord);
   };
@@ -12,6 +13,12 @@ describe('the safe span in a terminal', () => {
   it('says what is to spare where that is fitted', () => {
     expect(fitting(8, 20)).toBe(
       'front: safe on counted laps from 66 to 74 % blanked; fit 71 %, 8 K to spare',
+    );
+  });
+
+  it('says how many runs that keeps in, where they were made', () => {
+    expect(fitting(8, 20, { in: 31, hot: 44, cold: 20, both: 3, notJudged: 2 })).toMatch(
+      /; fit 71 %, 8 K to spare, 31 of 100 runs stay in$/,
     );
   });
 

@@ -36,8 +36,14 @@ export function doubtSentence(
 }
 
 /** How many of the draws keep the corner in: what the sentence counts, and what the squares show. */
-export function staysIn({ count }: CornerSpread): { runs: number; of: number } {
+export function staysIn({ count }: Pick<CornerSpread, 'count'>): { runs: number; of: number } {
   return { runs: count.in, of: count.in + count.hot + count.cold + count.both + count.notJudged };
+}
+
+/** "64 of 100 runs" */
+export function runsIn(count: CornerSpread['count']): string {
+  const { runs, of } = staysIn({ count });
+  return `${runs} of${NBSP}${of} runs`;
 }
 
 /** "64 of 100 runs keep the front discs in (36 too hot), 90 the rear" */

@@ -2,7 +2,7 @@
 import type { Axle, CornerResult, Pull, SafeSpan, Scenario, StintResult } from '../../engine/index.ts';
 import { ALLOWED, excessWords } from './allowed-words.ts';
 import { blankingOf, cornerName, cornerOf, isOut, otherSide } from './corner.ts';
-import { doubtSentence, type FoundSpread } from './doubt-words.ts';
+import { DOUBT_LETTERS, doubtSentence, type FoundSpread } from './doubt-words.ts';
 import { driverLine } from './driver-line.ts';
 import { capital, kelvins, NBSP, percent } from './format.ts';
 import { spanClause, spanOf, spanSentence } from './span-words.ts';
@@ -37,6 +37,9 @@ export interface Advice {
   spread: FoundSpread;
 }
 
+/** Of rest and doubt together, as many as have room on the smallest sheet; beyond it the draws of what is proposed stand under "how sure". */
+const MOST_LETTERS = 290;
+
 /** The axle that is out leads, the front if both or neither are. */
 export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spread }: Advice): Sentence {
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
@@ -51,15 +54,19 @@ export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spr
   const sides = [leader, ...others].flatMap((corner) => [corner, otherSide(result, corner) ?? []].flat());
   const doubt = doubtSentence(sides, spread, scenario);
   const driver = driverLine(result);
+  const restWith = (isCounted: boolean): Piece[] => [
+    ...safe(leader, spans, isCounted),
+    ...across(leader),
+    ...rest,
+    ...others.flatMap(across),
+    ...result.pulls.flatMap(pulling),
+  ];
+  const counted = restWith(true);
+  // whether the doubt itself is there yet or not, so that no words go when it comes
+  const letters = textOf(counted).length + Math.max(doubt.length, DOUBT_LETTERS);
   return {
     lead: clause(leader, subject(leader, told, ' blanked')),
-    rest: [
-      ...safe(leader, spans),
-      ...across(leader),
-      ...rest,
-      ...others.flatMap(across),
-      ...result.pulls.flatMap(pulling),
-    ],
+    rest: letters <= MOST_LETTERS ? counted : restWith(false),
     doubt: doubt ? [{ text: doubt }] : [],
     driver: driver ? [{ text: driver }] : [],
   };
@@ -179,12 +186,12 @@ function tooWide({ verdict, window }: CornerResult): string {
     : '';
 }
 
-function safe(corner: CornerResult, found: FoundSpans): Piece[] {
+function safe(corner: CornerResult, found: FoundSpans, isCounted: boolean): Piece[] {
   if (corner.verdict.status === 'not judged') return [];
   if (found === null) return [{ text: 'The safe span follows. ' }];
   if (typeof found === 'string') return [{ text: `${found} ` }];
   const span = spanOf(found, corner);
-  const text = span ? spanSentence(span) : '';
+  const text = span ? spanSentence(span, isCounted) : '';
   return text ? [{ text: `${text} ` }] : [];
 }
 

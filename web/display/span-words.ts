@@ -1,7 +1,16 @@
 /** The safe span in words: how far the blanking may go, what to fit, and why where nothing holds. */
-import type { Axle, CornerResult, NoSpan, Remedy, SafeSpan, Spare } from '../../engine/index.ts';
+import type {
+  Axle,
+  CornerResult,
+  CornerSpread,
+  NoSpan,
+  Remedy,
+  SafeSpan,
+  Spare,
+} from '../../engine/index.ts';
 import { panelLetter } from '../../engine/scenario/tape.ts';
 import { ALLOWED, excessWords } from './allowed-words.ts';
+import { runsIn } from './doubt-words.ts';
 import { decimal, kelvins, NBSP, percent, withUnit } from './format.ts';
 
 export const spanOf = (
@@ -26,13 +35,15 @@ export function safeTogether(spans: readonly SafeSpan[]): [low: number, high: nu
   return [edges.warmFrom_pct, edges.coolTo_pct];
 }
 
-/** What to fit at a lever that moves one corner; null where it would not keep it in. */
-export function proposedAt(spans: readonly SafeSpan[]): number | null {
-  const [span] = spans;
-  if (!span || spans.length > 1 || span.isIdle) return null;
-  const reach = span.before ?? span;
-  return reach.span_pct ? (reach.proposal?.blanking_pct ?? null) : null;
+/** What to fit at a corner, and its draws where they were made; null where it would not keep it in. */
+export function proposedFor(span: SafeSpan): { spare: Spare; drawn: CornerSpread | null } | null {
+  const { span_pct, proposal: spare, drawn } = span.before ?? span;
+  return span_pct && spare && !span.isIdle ? { spare, drawn } : null;
 }
+
+/** The same at a lever, in percent; null as well where it moves more than one corner. */
+export const proposedAt = ([span, ...others]: readonly SafeSpan[]): number | null =>
+  (span && others.length === 0 ? proposedFor(span)?.spare.blanking_pct : null) ?? null;
 
 /**
  * The least blanking that keeps all of them from too cold and the most that keeps all from too hot, in percent; the first is
@@ -74,24 +85,31 @@ function spareWords(margins: Margins): string {
   return `${excessWords(margins)}, ${ALLOWED}`;
 }
 
-/** For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare." Empty where nothing is to say. */
-export function spanSentence(span: SafeSpan): string {
+/**
+ * For the axle that leads: "Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare, 35 of 100 runs in." Empty where
+ * nothing is to say.
+ *
+ * @param isCounted - whether the runs are told where they were made
+ */
+export function spanSentence(span: SafeSpan, isCounted = true): string {
   const { span_pct, proposal, none, best, before } = span;
   if (span.isIdle)
     return `What is fitted first decides no counted lap: the blanking changes on lap${NBSP}${span.changesOn}.`;
   if (before?.span_pct) {
-    return `Before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}${fitWords(before.proposal)}.`;
+    return `Before lap${NBSP}${before.lap} safe from ${spanRange(before.span_pct)}${fitWords(before.proposal, isCounted)}.`;
   }
   if (none && best) return noSpanSentence(none, best);
   if (!span_pct) return '';
   const until = span.changesOn === null ? '' : `, fitted until lap${NBSP}${span.changesOn},`;
-  return `Safe on counted laps${until} from ${spanRange(span_pct)}${fitWords(proposal)}.`;
+  return `Safe on counted laps${until} from ${spanRange(span_pct)}${fitWords(proposal, isCounted)}.`;
 }
 
-const fitWords = (spare: Spare | null): string =>
-  spare
-    ? `; fit ${fittedName(spare)}, ${spareWords(spare)}${spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : ''}`
-    : '';
+function fitWords(spare: Spare | null, isCounted: boolean): string {
+  if (!spare) return '';
+  const runs = isCounted && spare.count ? `, ${runsIn(spare.count)} in` : '';
+  const beyond = spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : '';
+  return `; fit ${fittedName(spare)}, ${spareWords(spare)}${runs}${beyond}`;
+}
 
 /** More than this is out of practice: fluid, bearing and pad still need air. Common practice, no source. */
 const PRACTICE_PCT = 85;

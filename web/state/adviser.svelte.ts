@@ -17,7 +17,7 @@ import type {
 import type { Alarm } from './engine-client.ts';
 import type { Finder, Watch } from './finder.ts';
 import { Kept } from './kept.svelte.ts';
-import { isSameBut, isSameGround } from './span-ground.ts';
+import { isSameBut, isSameDoubtedGround, isSameGround } from './span-ground.ts';
 
 /** The hand rests when nothing has changed for this long [ms] */
 const REST_MS = 300;
@@ -38,10 +38,16 @@ interface Search {
   fail(why: string): void;
 }
 
+/** A sample may hang on what was found before it: it is made when it is asked for. */
+type Asking<What extends Sought> = Pick<Question<What>, 'sought'> & {
+  sample: (scenario: Scenario) => Question<What>['sample'];
+  isSame: IsSame;
+};
+
 function search<What extends Sought>(
   kept: Kept<Findings[What]>,
   missing: string,
-  { isSame, ...sought }: Omit<Question<What>, 'scenario' | 'driven'> & { isSame: IsSame },
+  { isSame, sought, sample }: Asking<What>,
 ): Search {
   const fail = (why: string): void => kept.fail(why && `${missing}: ${why}.`);
   return {
@@ -49,7 +55,8 @@ function search<What extends Sought>(
     isKnown: (scenario) => kept.of(scenario) !== null,
     fail,
     async ask(finder, scenario, watch) {
-      const reply = await finder.find<What>({ ...sought, scenario, driven: null }, watch);
+      const question = { sought, sample: sample(scenario), scenario, driven: null };
+      const reply = await finder.find<What>(question, watch);
       if (reply.kind === 'found') return () => kept.keep(scenario, reply.found);
       return () => reply.kind === 'failure' && fail(reply.message);
     },
@@ -63,40 +70,38 @@ export class Adviser {
   #spans = new Kept<SafeSpan[]>(isSameGround);
   /** Nor does the map of all blankings. */
   #blankings = new Kept<BlankingMap[]>(isSameGround);
+  /** Nor do the spans with what the draws propose; those do depend on what is in doubt. */
+  #weighed = new Kept<SafeSpan[]>(isSameDoubtedGround);
   #spread = new Kept<Spread>(isSameDoubt);
   #sensitivity = new Kept<CornerSensitivity[]>(isSameDoubt);
   #spreading = search(this.#spread, 'Its doubt could not be computed', {
     sought: 'spread',
-    sample: SAMPLE,
+    sample: () => SAMPLE,
     isSame: isSameDoubt,
   });
   #mapping = search(this.#blankings, 'All blankings could not be run', {
     sought: 'blankings',
-    sample: null,
+    sample: () => null,
     isSame: isSameGround,
   });
-  /** What is proposed instead, drawn as well while somebody wants to know. */
-  #weighed: Scenario | null = null;
-  #weighedSpread = new Kept<Spread>(isSameDoubt);
-  #weighing = search(this.#weighedSpread, 'How sure that is could not be computed', {
-    sought: 'spread',
-    sample: SAMPLE,
-    isSame: isSameDoubt,
+  #weighing = search(this.#weighed, 'How sure that is could not be computed', {
+    sought: 'weighed',
+    sample: (scenario) => ({ ...SAMPLE, spans: this.#spans.of(scenario) ?? [] }),
+    isSame: isSameDoubtedGround,
   });
   #searches: readonly Search[] = [
-    search(this.#spans, 'No safe span', { sought: 'spans', sample: null, isSame: isSameGround }),
+    search(this.#spans, 'No safe span', { sought: 'spans', sample: () => null, isSame: isSameGround }),
     this.#mapping,
     this.#spreading,
-    search(this.#sensitivity, 'What to measure first is not known', {
-      sought: 'sensitivity',
-      sample: null,
-      isSame: isSameDoubt,
-    }),
     {
       ...this.#weighing,
-      isKnown: () => !this.#weighed || this.#weighing.isKnown(this.#weighed),
-      ask: (finder, scenario, watch) => this.#weighing.ask(finder, this.#weighed ?? scenario, watch),
+      isKnown: (scenario) => this.#spans.of(scenario) === null || this.#weighing.isKnown(scenario),
     },
+    search(this.#sensitivity, 'What to measure first is not known', {
+      sought: 'sensitivity',
+      sample: () => null,
+      isSame: isSameDoubt,
+    }),
   ];
   #finder: Finder;
   #alarm: Alarm;
@@ -115,13 +120,17 @@ export class Adviser {
     this.#alarm = alarm;
   }
 
-  /** The spans of a scenario, or null while they are not known. */
+  /** The spans of a scenario, with what the draws propose once they are made, or null while they are not known. */
   spansOf(scenario: Scenario): readonly SafeSpan[] | null {
-    return this.#spans.of(scenario);
+    return this.#weighed.of(scenario) ?? this.#spans.of(scenario);
   }
   /** The same, or why there are none in a sentence where the search has failed. */
   foundSpans(scenario: Scenario): readonly SafeSpan[] | string | null {
-    return this.#spans.found(scenario);
+    return this.spansOf(scenario) ?? this.#spans.found(scenario);
+  }
+  /** Those with draws alone, or why there are none. */
+  foundWeighed(scenario: Scenario): readonly SafeSpan[] | string | null {
+    return this.#weighed.found(scenario);
   }
   /** The map of every corner that has a duct, for as long as it is in view. */
   foundBlankings(scenario: Scenario): readonly BlankingMap[] | string | null {
@@ -132,17 +141,6 @@ export class Adviser {
   }
   foundSensitivity(scenario: Scenario): readonly CornerSensitivity[] | string | null {
     return this.#sensitivity.found(scenario);
-  }
-  /** The spread of another scenario that was given to be weighed. */
-  foundWeighed(scenario: Scenario): Spread | string | null {
-    return this.#weighedSpread.found(scenario);
-  }
-  /** Draws this one too when all else is found, for as long as it is the one given; null: nothing more. */
-  weigh(scenario: Scenario | null): void {
-    this.#weighed = scenario;
-    untrack(() => {
-      if (this.#isResting && !this.#current) this.#begin(this.#next());
-    });
   }
   /** How many draws of how many are done, once they have been under way for a while; else null. */
   get drawn(): { done: number; of: number } | null {

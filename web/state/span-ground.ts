@@ -7,6 +7,10 @@ export function isSameGround(a: Scenario, b: Scenario): boolean {
   return isSame(groundOf(a), groundOf(b));
 }
 
+/** Whether what was drawn for its candidates holds as well. */
+export const isSameDoubtedGround = (a: Scenario, b: Scenario): boolean =>
+  isSameGround(a, b) && isSame(a.doubt, b.doubt);
+
 /** Where a side has a blanking of its own, it matters whether it equals the other side's. */
 function groundOf(scenario: Scenario): object {
   const { name: _name, purpose: _purpose, doubt: _doubt, blanking_pct, ...ground } = scenario;

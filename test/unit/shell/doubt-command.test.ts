@@ -33,6 +33,15 @@ describe('--spread with --json', () => {
     expect(likely).toBeLessThan(facePeak_C.p95 + 30);
   });
 
+  it('proposes what most of the same draws keep in, and counts the others', () => {
+    const { candidates, proposal } = record.axles.rear.span!;
+    expect(candidates.length).toBeGreaterThan(1);
+    const many = candidates.map(({ count }) => count!.in);
+    expect(proposal!.count!.in).toBe(Math.max(...many));
+    expect(candidates).toContainEqual(proposal);
+    expect(record.axles.rear.span).not.toHaveProperty('drawn');
+  });
+
   it('ranks what to measure first, with key, name, range and reason', () => {
     const [front] = record.measureFirst;
     const [top] = front!.ranked;

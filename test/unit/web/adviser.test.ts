@@ -93,7 +93,7 @@ describe('the adviser', () => {
     expect(finder.sought).toEqual(['spans']);
   });
 
-  it('asks for the spans, then for the spread, then for what matters most', async () => {
+  it('asks for the spans, then for the spread, what it proposes, and what matters most', async () => {
     const { finder, adviser, follow, found } = bench();
     follow(defaultScenario());
     await found('spans', spans);
@@ -101,10 +101,11 @@ describe('the adviser', () => {
     expect(adviser.foundSpread(defaultScenario())).toBeNull();
     await found('spread', spread);
     expect(adviser.foundSpread(defaultScenario())).toEqual(spread);
+    await found('weighed', spans);
     await found('sensitivity', corners);
     expect(adviser.foundSensitivity(defaultScenario())).toEqual(corners);
     follow(defaultScenario());
-    expect(finder.sought).toEqual(['spans', 'spread', 'sensitivity']);
+    expect(finder.sought).toEqual(['spans', 'spread', 'weighed', 'sensitivity']);
   });
 
   it('knows the spans of the scenario it asked for, and of no other', async () => {
@@ -169,34 +170,66 @@ describe('the adviser', () => {
   });
 });
 
-describe('what is proposed instead', () => {
-  it('is drawn too when all else is found, for as long as somebody wants to know', async () => {
+describe('what is proposed', () => {
+  const weighed = [
+    { axle: 'front', side: 'both', span_pct: [54, 61], candidates: [] },
+  ] as unknown as SafeSpan[];
+  const doubted = (): Scenario => ({ ...defaultScenario(), doubt: {} });
+
+  it('is by the margins until the draws are made, of these spans, and then by those', async () => {
     const { finder, adviser, follow, found } = bench();
     follow(defaultScenario());
-    adviser.weigh(dragged());
     await found('spans', spans);
     await found('spread', spread);
-    expect(adviser.foundWeighed(dragged())).toBeNull();
-    await found('sensitivity', corners);
-    expect(finder.sought).toEqual(['spans', 'spread', 'sensitivity', 'spread']);
-    expect(finder.asked[3]!.question.scenario.blanking_pct.front).toBe(33);
-    await found('spread', spread);
-    expect(adviser.foundWeighed(dragged())).toEqual(spread);
+    expect(finder.asked[2]!.question).toMatchObject({
+      sought: 'weighed',
+      sample: { draws: 100, seed: 1, spans },
+    });
+    expect(adviser.spansOf(defaultScenario())).toEqual(spans);
     expect(adviser.foundWeighed(defaultScenario())).toBeNull();
+    await found('weighed', weighed);
+    expect(adviser.spansOf(defaultScenario())).toEqual(weighed);
+    expect(adviser.foundSpans(defaultScenario())).toEqual(weighed);
+    expect(adviser.foundWeighed(defaultScenario())).toEqual(weighed);
   });
 
-  it('is begun at once where all else is there, and not without being asked for', async () => {
+  it('stays while only the blanking moves, and goes with another day or another doubt', async () => {
     const { finder, adviser, follow, found } = bench();
     follow(defaultScenario());
     await found('spans', spans);
     await found('spread', spread);
+    await found('weighed', weighed);
     await found('sensitivity', corners);
-    adviser.weigh(null);
-    expect(finder.asked).toHaveLength(3);
-    adviser.weigh(dragged());
-    expect(finder.asked).toHaveLength(4);
-    adviser.weigh(dragged());
-    expect(finder.asked).toHaveLength(4);
+    follow(dragged());
+    expect(adviser.spansOf(dragged())).toEqual(weighed);
+    await found('spread', spread);
+    expect(finder.sought.slice(4)).toEqual(['spread', 'sensitivity']);
+    expect(adviser.spansOf(warmer())).toBeNull();
+    expect(adviser.spansOf(doubted())).toEqual(spans);
+  });
+
+  it('is still looked for under a blanking that is dragged, and left with the day', async () => {
+    const { finder, adviser, follow, found } = bench();
+    follow(defaultScenario());
+    await found('spans', spans);
+    await found('spread', spread);
+    adviser.follow(dragged(), true);
+    const { signal } = finder.asked[2]!.watch;
+    expect(signal.aborted).toBe(false);
+    adviser.follow(warmer(), true);
+    expect(signal.aborted).toBe(true);
+  });
+
+  it('stays by the margins where the draws cannot be made, and that is said', async () => {
+    const { adviser, follow, found, failed } = bench();
+    follow(defaultScenario());
+    await found('spans', spans);
+    await found('spread', spread);
+    await failed('something broke');
+    expect(adviser.foundSpans(defaultScenario())).toEqual(spans);
+    expect(adviser.foundWeighed(defaultScenario())).toBe(
+      'How sure that is could not be computed: something broke.',
+    );
   });
 });
 

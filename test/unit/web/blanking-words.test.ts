@@ -23,7 +23,9 @@ const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
   low: null,
   high: null,
   best: null,
+  candidates: [],
   proposal: null,
+  drawn: null,
   none: null,
   reason: '',
   changesOn: null,
@@ -33,7 +35,7 @@ const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
 });
 const none = (why: 'hot when open' | 'cold when closed' | 'swing'): Partial<SafeSpan> => ({
   span_pct: null,
-  best: { blanking_pct: 0, panel: 0, hotMargin_K: -9, coldMargin_K: 40 },
+  best: { blanking_pct: 0, panel: 0, hotMargin_K: -9, coldMargin_K: 40, count: null },
   none: {
     why,
     hotLimit: 'face peak',

@@ -4,6 +4,7 @@ import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { sensitivity } from '../../../engine/advise/sensitivity.ts';
 import { spread } from '../../../engine/advise/spread.ts';
+import { weighed } from '../../../engine/advise/weighed.ts';
 import type { Question } from '../../../engine/index.ts';
 import { Searches } from '../../../engine/shell/searches.ts';
 import { finder, type SearchDoor } from '../../../web/state/finder.ts';
@@ -69,10 +70,15 @@ function bench(size: number, mayDie: (worker: number, deed: Deed, nth: number) =
 const untilDone = (): AbortSignal => new AbortController().signal;
 
 describe('what is found is the same to the byte however many workers bring the runs', () => {
+  const spans = finished(safeSpans(toy));
   const questions = {
     spread: [drawing(), () => finished(spread(toy, { draws: DRAWS, seed: 3 }))],
     spans: [{ ...drawing(), sought: 'spans', sample: null }, () => finished(safeSpans(toy))],
     blankings: [{ ...drawing(), sought: 'blankings', sample: null }, () => finished(blankings(toy))],
+    weighed: [
+      { ...drawing(), sought: 'weighed', sample: { ...drawing().sample, spans } },
+      () => finished(weighed(toy, { ...drawing().sample, spans })),
+    ],
     sensitivity: [{ ...drawing(), sought: 'sensitivity', sample: null }, () => finished(sensitivity(toy))],
   } as const;
   it.each(Object.keys(questions) as (keyof typeof questions)[])('%s by one, two and four', async (sought) => {

@@ -22,8 +22,10 @@ const span = (more: Partial<SafeSpan> = {}): SafeSpan => ({
   span_pct: [53.6, 61.3],
   low: { limit: 'bite', lap: 5, place: 'turn 11' },
   high: { limit: 'face peak', lap: 9, place: 'turn 7' },
-  best: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
-  proposal: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7 },
+  best: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7, count: null },
+  candidates: [],
+  proposal: { blanking_pct: 57, panel: null, hotMargin_K: 9.8, coldMargin_K: 7.7, count: null },
+  drawn: null,
   none: null,
   reason: '',
   changesOn: null,
@@ -36,7 +38,7 @@ const none = (more: Partial<NoSpan> = {}): Partial<SafeSpan> => ({
   span_pct: null,
   low: null,
   high: null,
-  best: { blanking_pct: 75, panel: 3, hotMargin_K: -49.5, coldMargin_K: -47 },
+  best: { blanking_pct: 75, panel: 3, hotMargin_K: -49.5, coldMargin_K: -47, count: null },
   none: {
     why: 'swing',
     hotLimit: 'face peak',
@@ -63,12 +65,21 @@ describe('the safe span in words', () => {
 
   it('says what to fit and what is to spare, by the letter where it is a panel', () => {
     expect(plain(spanSentence(span()))).toBe('Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare.');
-    const panel = { blanking_pct: 60, panel: 2, hotMargin_K: 3, coldMargin_K: 4 };
+    const panel = { blanking_pct: 60, panel: 2, hotMargin_K: 3, coldMargin_K: 4, count: null };
     expect(plain(spanSentence(span({ proposal: panel })))).toContain('; fit panel C (60 %), 3 K to spare.');
-    const closed = { blanking_pct: 96, panel: null, hotMargin_K: 30, coldMargin_K: 9 };
+    const closed = { blanking_pct: 96, panel: null, hotMargin_K: 30, coldMargin_K: 9, count: null };
     expect(plain(spanSentence(span({ proposal: closed })))).toContain(
       '; fit 96 %, 9 K to spare, beyond practice.',
     );
+  });
+
+  it('says how many runs that keeps in, once they are made and where the words have room', () => {
+    const count = { in: 35, hot: 35, cold: 30, both: 0, notJudged: 0 };
+    const drawn = span({ proposal: { ...span().proposal!, count } });
+    expect(plain(spanSentence(drawn))).toBe(
+      'Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare, 35 of 100 runs in.',
+    );
+    expect(spanSentence(drawn, false)).toBe(spanSentence(span()));
   });
 
   it('names lap and corner at each end, and an end that is not bounded', () => {
@@ -131,7 +142,7 @@ describe('the safe span in words', () => {
   });
 
   it('never calls a margin spare that the window only forgives', () => {
-    const brief = { blanking_pct: 71, panel: null, hotMargin_K: 8, coldMargin_K: -3 };
+    const brief = { blanking_pct: 71, panel: null, hotMargin_K: 8, coldMargin_K: -3, count: null };
     expect(plain(spanSentence(span({ proposal: brief })))).toContain(
       '; fit 71 %, 3 K under bite, within the short excess allowed.',
     );
@@ -159,7 +170,7 @@ describe('the safe span in words', () => {
     expect(proposedAt([span()])).toBe(57);
     const later = {
       ...span(),
-      proposal: { blanking_pct: 63, panel: null, hotMargin_K: 9, coldMargin_K: 9 },
+      proposal: { blanking_pct: 63, panel: null, hotMargin_K: 9, coldMargin_K: 9, count: null },
       lap: 15,
     };
     expect(proposedAt([span({ ...none(), before: later })])).toBe(63);
@@ -204,6 +215,19 @@ describe('the sentence with a span', () => {
       'Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare. Rear 50 % stays in,',
     );
     expect(text).toContain('; safe up to 78 %. Its doubt is being computed; not calibrated.');
+  });
+
+  it('leaves the runs of what is proposed out where all that is said has no room for them', () => {
+    const count = { in: 35, hot: 35, cold: 30, both: 0, notJudged: 0 };
+    const drawn = [span({ proposal: { ...span().proposal!, count } }), span({ axle: 'rear' })];
+    expect(read(drawn)).toContain('8 K to spare, 35 of 100 runs in. Rear');
+    const winding = 'the last but one of the three left-handers that follow the tunnel under the road';
+    const rear = corner('rear', { hotPlace: winding, coldPlace: winding });
+    const long = sentenceOf(resultOf(corner('front'), rear), defaultScenario(), {
+      spans: drawn,
+      spread: null,
+    });
+    expect(plain(plainText(long))).toContain('8 K to spare. Rear');
   });
 
   it('says that the span follows while it is searched, and why it does not where the search failed', () => {
