@@ -1,13 +1,15 @@
 import { axe } from './axe.ts';
 import type { Locator, Page } from '@playwright/test';
 import { finished } from '../../engine/advise/finished.ts';
+import { safeSpans } from '../../engine/advise/safe-span.ts';
 import { spread } from '../../engine/advise/spread.ts';
+import { weighed } from '../../engine/advise/weighed.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
 import { hottestRow } from '../../web/display/dots.ts';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
 
-/** Two hundred runs of both axles, after the spans, on a slow machine. */
+/** A hundred runs of both axles, and as many of all that can be fitted, after the spans, on a slow machine. */
 const PATIENCE = { timeout: 90_000 };
 
 test.beforeEach(() => test.setTimeout(180_000));
@@ -43,18 +45,30 @@ test('sentence, heading, squares and dots tell of the same runs as the engine', 
   await expect(dots.first().locator('circle.bad')).toHaveCount(20 - row.good);
 });
 
-test('what is proposed is weighed beside it, while somebody looks', async ({ page }) => {
-  await openSure(page);
-  await expect(section(page).getByText(/^With .*: being computed\.$/)).toBeVisible();
+test('what most runs keep in is proposed, with its count, in the sentence and beside what is fitted', async ({
+  page,
+}) => {
+  const sentence = await openSure(page);
+  const scenario = defaultScenario();
+  const spans = finished(safeSpans(scenario));
+  const { proposal } = finished(weighed(scenario, { draws: 100, seed: 1, spans }))[0]!;
+  const { blanking_pct, panel, count } = proposal!;
+  const name = `panel\u00a0${'ABCDE'[panel!]} (${blanking_pct}\u00a0%)`;
   await expect(
-    section(page).getByRole('heading', {
-      name: /^With (panel [A-E] \()?\d+\s%\)?: \d+ of 100 runs stay in$/,
-    }),
+    section(page).getByRole('heading', { name: `With ${name}: ${count!.in} of 100 runs stay in` }),
   ).toBeVisible(PATIENCE);
+  await expect(sentence).toContainText(
+    new RegExp(`; fit panel.*\\(${blanking_pct}\\s%\\), \\d+\\sK to spare, ${count!.in} of\\s100 runs in\\.`),
+  );
   await expect(section(page).getByRole('heading', { name: 'What to measure first' })).toBeVisible(PATIENCE);
   await expect(section(page).getByRole('listitem')).toHaveCount(3);
   await expect(section(page).getByRole('listitem').first()).toContainText(/±\d+\sK.*To measure: /);
   expect((await axe(page).analyze()).violations).toEqual([]);
+  // it does not hang on what is fitted
+  await page.getByRole('slider', { name: 'Front blanking', exact: true }).fill('40');
+  await expect(sentence).toContainText(
+    new RegExp(`Front 40\\s%.*${count!.in} of\\s100 runs in\\..*doubt is being computed`),
+  );
 });
 
 test('what is proposed is fitted from beside its count, as one step', async ({ page }) => {

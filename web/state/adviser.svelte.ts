@@ -32,7 +32,8 @@ type IsSame = (a: Scenario, b: Scenario) => boolean;
 /** One search: what it looks for, how it asks, and what is said where it fails. */
 interface Search {
   isSame: IsSame;
-  isKnown(scenario: Scenario): boolean;
+  /** Whether the answer is there, or that there is none: what could not be found waits until something changes. */
+  isSettled(scenario: Scenario): boolean;
   /** What is to be done with the answer, if it is still wanted then. */
   ask(finder: Finder, scenario: Scenario, watch: Watch): Promise<() => void>;
   fail(why: string): void;
@@ -52,13 +53,13 @@ function search<What extends Sought>(
   const fail = (why: string): void => kept.fail(why && `${missing}: ${why}.`);
   return {
     isSame,
-    isKnown: (scenario) => kept.of(scenario) !== null,
+    isSettled: (scenario) => kept.found(scenario) !== null,
     fail,
     async ask(finder, scenario, watch) {
       const question = { sought, sample: sample(scenario), scenario, driven: null };
       const reply = await finder.find<What>(question, watch);
       if (reply.kind === 'found') return () => kept.keep(scenario, reply.found);
-      return () => reply.kind === 'failure' && fail(reply.message);
+      return () => reply.kind === 'failure' && fail(reply.message || 'no reason is known');
     },
   };
 }
@@ -95,7 +96,7 @@ export class Adviser {
     this.#spreading,
     {
       ...this.#weighing,
-      isKnown: (scenario) => this.#spans.of(scenario) === null || this.#weighing.isKnown(scenario),
+      isSettled: (scenario) => this.#spans.of(scenario) === null || this.#weighing.isSettled(scenario),
     },
     search(this.#sensitivity, 'What to measure first is not known', {
       sought: 'sensitivity',
@@ -209,12 +210,11 @@ export class Adviser {
     });
   }
 
-  /** The first search, or the first after another, whose answer is not there yet. */
-  #next(after: Search | null = null): Search | null {
+  /** The first search whose answer is not there yet: the hand may have moved on while a later one was under way. */
+  #next(): Search | null {
     const scenario = this.#wanted;
-    const rest = this.#searches.slice(after ? this.#searches.indexOf(after) + 1 : 0);
     const isWanted = (each: Search): boolean => each !== this.#mapping || this.#isMapInView;
-    return (scenario && rest.find((each) => isWanted(each) && !each.isKnown(scenario))) ?? null;
+    return (scenario && this.#searches.find((each) => isWanted(each) && !each.isSettled(scenario))) ?? null;
   }
 
   /** Leaves what is under way for another search. */
@@ -235,8 +235,7 @@ export class Adviser {
       if (current !== this.#current) return;
       this.#leave();
       take();
-      // what could not be found is not looked for again before something changes
-      if (this.#isResting) this.#begin(this.#next(search));
+      if (this.#isResting) this.#begin(this.#next());
     });
   }
 }

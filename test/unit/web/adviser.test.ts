@@ -208,6 +208,17 @@ describe('what is proposed', () => {
     expect(adviser.spansOf(doubted())).toEqual(spans);
   });
 
+  it('that comes when the hand has moved on leaves no other draws out', async () => {
+    const { finder, follow, found } = bench();
+    follow(defaultScenario());
+    await found('spans', spans);
+    await found('spread', spread);
+    follow(dragged());
+    await found('weighed', weighed);
+    expect(finder.sought.slice(3)).toEqual(['spread']);
+    expect(finder.asked[3]!.question.scenario.blanking_pct.front).toBe(33);
+  });
+
   it('is still looked for under a blanking that is dragged, and left with the day', async () => {
     const { finder, adviser, follow, found } = bench();
     follow(defaultScenario());
