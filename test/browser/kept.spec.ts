@@ -14,7 +14,11 @@ async function typed(page: Page, name: string, value: string): Promise<void> {
 const standing = (page: Page) => page.getByRole('banner');
 const news = (page: Page) => page.locator('.news');
 
-const isKept = (page: Page) => expect(standing(page)).toContainText(/saved \d\d:\d\d/i);
+const isKept = async (page: Page): Promise<void> => {
+  await expect(standing(page)).toContainText(/saved \d\d:\d\d/i);
+  // for the eye alone
+  await expect(standing(page).getByRole('status')).not.toContainText(/saved/i);
+};
 
 const isAskedOnLeaving = (page: Page): Promise<boolean> =>
   page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));

@@ -36,6 +36,7 @@ class Keys implements Hand {
     const slider = (name: string): Locator => this.page.getByRole('slider', { name, exact: true });
     await this.tabTo(this.page.locator('summary').filter({ hasText: 'Window, front' }));
     await this.press('Enter');
+    await expect(slider('Bite, front')).toBeVisible();
     await this.tabTo(slider('Bite, front'));
     await this.press('ArrowLeft', (from.bite_C - to.bite_C) / 5);
     await this.tabTo(this.page.getByRole('spinbutton', { name: 'Face peak, front, typed', exact: true }));
