@@ -126,6 +126,9 @@ for (const look of [
     await openSheet(page);
     await page.getByRole('radio', { name: 'lap', exact: true }).check();
     await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
+    await expect(page.getByRole('table', { name: /^Hard stops of lap/ })).toBeVisible();
+    // in gloves nothing stands without scrolling
+    if (!look.gloves) expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(800);
     await page.getByRole('button', { name: 'Sheet', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'Look' })).toBeVisible();
     expect(await violations(page)).toEqual([]);

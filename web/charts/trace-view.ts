@@ -34,8 +34,8 @@ export interface TraceStop {
 }
 
 const TRACE_TOP_PX = 24;
-const GAP_PX = 10;
-const SPEED_PX = 52;
+const GAP_PX = 8;
+const SPEED_PX = 42;
 const POWER_PX = 34;
 const MARGIN_K = 75;
 const STEP_K = 50;

@@ -45,6 +45,11 @@ describe('panel letters under a range', () => {
   });
 });
 
+it('a lap’s trace has room enough in the lowest wide window, and more in a higher one', () => {
+  expect(roomIn(1280, 800).lapPlot).toBeGreaterThanOrEqual(160);
+  expect(roomIn(1280, 900).lapPlot).toBeGreaterThan(roomIn(1280, 800).lapPlot);
+});
+
 describe('room for the mouths', () => {
   it('the strips stand beside the mouth in a low window and below it in a high one', () => {
     expect([roomIn(1360, 800).isStacked, roomIn(1360, 1000).isStacked]).toEqual([true, false]);

@@ -21,7 +21,7 @@ const TRAY_PX = 900;
 /** What the rest of each column takes of the window's height [px] */
 const BESIDE = { plot: 612, map: 672, mouth: 682 };
 /** The lowest window in which trace and map stand above each other without scrolling, and what both have there [px] */
-const LAP = { window: 800, plot: 106, map: 108 };
+const LAP = { window: 800, plot: 160, map: 109 };
 /** A row of buttons for the strips under the mouth [px] */
 const STRIPS_PX = 48;
 /** From this height of the mouth on there is room for that row. */
