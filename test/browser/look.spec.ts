@@ -105,6 +105,16 @@ for (const [width, height] of [
   });
 }
 
+/** Names in the top line that are wider than what shows them. */
+const cutNames = (): string[] =>
+  [...document.querySelectorAll<HTMLSelectElement>('header select')].flatMap((select) => {
+    const { fontWeight, fontSize, fontFamily } = getComputedStyle(select);
+    const pen = document.createElement('canvas').getContext('2d')!;
+    pen.font = `${fontWeight} ${fontSize} ${fontFamily}`;
+    const name = select.selectedOptions[0]?.text ?? '';
+    return pen.measureText(name).width + 16 > select.clientWidth ? [name] : [];
+  });
+
 for (const look of [
   { theme: 'paper', gloves: true },
   { theme: 'night', gloves: false },
@@ -127,6 +137,8 @@ for (const look of [
     await page.getByRole('radio', { name: 'lap', exact: true }).check();
     await expect(page.getByText(/^Lap\s\d+, push: front face up to/)).toBeVisible();
     await expect(page.getByRole('table', { name: /^Hard stops of lap/ })).toBeVisible();
+    // what is driven is there to be read, at this width without the words before it
+    expect(await page.evaluate(cutNames)).toEqual([]);
     // in gloves nothing stands without scrolling
     if (!look.gloves) expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(800);
     await page.getByRole('button', { name: 'Sheet', exact: true }).click();
