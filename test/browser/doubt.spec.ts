@@ -92,10 +92,11 @@ test('what arrives later is read out alone', async ({ page }) => {
   await expect(sentence).toContainText(PENDING);
   await page.evaluate(`{
     window.touched = new Set();
-    const parts = [...document.querySelector('[role=status]').children];
+    const status = document.querySelector('.sentence [role=status]');
+    const parts = [...status.children];
     new MutationObserver((changes) => {
       for (const { target } of changes) window.touched.add(parts.findIndex((part) => part.contains(target)));
-    }).observe(document.querySelector('[role=status]'), { subtree: true, childList: true, characterData: true });
+    }).observe(status, { subtree: true, childList: true, characterData: true });
   }`);
   await expect(sentence).toContainText(COUNTED, PATIENCE);
   // the rest may gain its span meanwhile; what leads and what the driver is told stay untouched
