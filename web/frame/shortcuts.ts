@@ -29,7 +29,7 @@ export const COMMANDS: readonly Shortcut[] = [
 /** On a drawing, or on the bar under it, that has the focus. */
 export const ON_DRAWINGS: readonly Shortcut[] = [
   { keys: ['←', '→'], does: 'One sample back or on' },
-  { keys: ['Shift ←', 'Shift →'], does: 'One lap back or on; so do Page Down and Page Up' },
+  { keys: ['Shift ←', 'Shift →'], does: 'One lap back or on; so do PgDn and PgUp' },
   { keys: ['M', 'Shift M'], does: 'The next hard stop, or the one before' },
   { keys: ['Home', 'End'], does: 'The ends of what is drawn' },
 ];
@@ -46,7 +46,7 @@ export const ON_MAP: readonly Shortcut[] = [
 /** On a value that has the focus. */
 export const ON_VALUES: readonly Shortcut[] = [
   { keys: ['←', '→'], does: 'On its slider: one step less or more' },
-  { keys: ['Page Down', 'Page Up'], does: 'On its slider: a larger step' },
+  { keys: ['PgDn', 'PgUp'], does: 'On its slider: a larger step' },
   { keys: ['Home', 'End'], does: 'On its slider: the least or the most' },
   { keys: ['↑', '↓'], does: 'Where it is typed: one step more or less' },
   { keys: ['Enter'], does: 'Where it is typed: take it' },
