@@ -109,7 +109,7 @@ export function ledgerAt(corner: CornerResult, lap: number | null): Ledger | und
 }
 
 /** "2.25 MJ" */
-const heat = (units: number, digits: number): string =>
+export const heat = (units: number, digits: number): string =>
   `${decimal(megajoules(Math.abs(units), digits), digits)}${NBSP}MJ`;
 
 const share = (pct: number): string => `${pct}${NBSP}%`;

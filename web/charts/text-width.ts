@@ -15,15 +15,3 @@ function emOf(letter: string): number {
   if (/[A-Z]/.test(letter)) return 0.62;
   return 0.52;
 }
-
-/** Breaks words into lines no wider than a column. */
-export function wrapped(text: string, width_px: number, size_px = 14): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    const longer = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && textWidth(longer, size_px) <= width_px) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
-}

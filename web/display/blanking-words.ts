@@ -111,10 +111,10 @@ const lapsIn = (row: BlankingRow): number => counted(row).filter((lap) => lap.in
 const finite = (margin_K: number): number | null => (Number.isFinite(margin_K) ? margin_K : null);
 
 /** Over the counted laps; a margin is negative past its limit, and there is none where nothing meets it. */
-export const blankingColumns: readonly NumberColumn<BlankingRow>[] = [
-  { name: 'Blanking', own: '%', digits: 0, of: (row) => row.blanking_pct },
-  { name: 'Counted laps in', own: '', digits: 0, of: lapsIn },
-  { name: 'First lap out', own: '', digits: 0, of: (row) => row.verdict.firstLapOut },
-  { name: 'Hot margin', own: 'K', digits: 0, of: (row) => finite(row.verdict.hotMargin_K) },
-  { name: 'Cold margin', own: 'K', digits: 0, of: (row) => finite(row.verdict.coldMargin_K) },
+export const blankingColumns: readonly (NumberColumn<BlankingRow> & { key: string })[] = [
+  { key: 'blanking', name: 'Blanking', own: '%', digits: 0, of: (row) => row.blanking_pct },
+  { key: 'in', name: 'Counted laps in', own: '', digits: 0, of: lapsIn },
+  { key: 'firstOut', name: 'First lap out', own: '', digits: 0, of: (row) => row.verdict.firstLapOut },
+  { key: 'hot', name: 'Hot margin', own: 'K', digits: 0, of: (row) => finite(row.verdict.hotMargin_K) },
+  { key: 'cold', name: 'Cold margin', own: 'K', digits: 0, of: (row) => finite(row.verdict.coldMargin_K) },
 ];

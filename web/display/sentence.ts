@@ -11,6 +11,8 @@ import { spanClause, spanOf, spanSentence } from './span-words.ts';
 export interface Piece {
   text: string;
   tone?: 'hot' | 'cold';
+  /** Of a number, the key of its note; marked where notes are at hand. */
+  about?: string;
 }
 
 export interface Sentence {
@@ -41,12 +43,19 @@ export interface Advice {
 const MOST_LETTERS = 290;
 
 /** The axle that is out leads, the front if both or neither are. */
-export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spread }: Advice): Sentence {
+export function speakersOf(result: StintResult): {
+  leader: CornerResult | undefined;
+  others: CornerResult[];
+} {
   const corners = (['front', 'rear'] satisfies Axle[]).flatMap((axle) => cornerOf(result, axle) ?? []);
   const leader = corners.find(isOut) ?? corners[0];
+  return { leader, others: corners.filter((corner) => corner !== leader) };
+}
+
+export function sentenceOf(result: StintResult, scenario: Scenario, { spans, spread }: Advice): Sentence {
+  const { leader, others } = speakersOf(result);
   if (!leader) return { lead: [{ text: 'No disc was computed.' }], rest: [], doubt: [], driver: [] };
   const told = { result, scenario };
-  const others = corners.filter((corner) => corner !== leader);
   const rest = others.flatMap((corner) =>
     spaced(clause(corner, subject(corner, told, ''), clauseOf(spans, corner))),
   );
@@ -84,15 +93,18 @@ export const plainText = (sentence: Sentence): string => spokenParts(sentence).j
 
 export const textOf = (pieces: readonly Piece[]): string => pieces.map(({ text }) => text).join('');
 
-function subject(corner: CornerResult, { result, scenario }: Told, blanked: string): string {
+function subject(corner: CornerResult, told: Told, blanked: string): string {
   const name = capital(cornerName(corner));
-  const share = blankingOf(scenario, corner);
-  if (share === null) return `${name}, without a duct,`;
-  const then = shareOn(lapSpokenOf(corner), corner, { result, scenario });
-  return then === null || then === share
-    ? `${name} ${percent(share)}${blanked}`
-    : `${name}, by then ${percent(then)} blanked,`;
+  const spoken = spokenShare(corner, told);
+  if (spoken === null) return `${name}, without a duct,`;
+  return spoken === blankingOf(told.scenario, corner)
+    ? `${name} ${percent(spoken)}${blanked}`
+    : `${name}, by then ${percent(spoken)} blanked,`;
 }
+
+/** What is blanked when it happens that is spoken of; null without a duct. */
+export const spokenShare = (corner: CornerResult, told: Told): number | null =>
+  shareOn(lapSpokenOf(corner), corner, told) ?? blankingOf(told.scenario, corner);
 
 /** The lap that the verdict's sentence is about. */
 const lapSpokenOf = ({ verdict }: CornerResult): number =>

@@ -71,6 +71,8 @@ const whences: Record<NumberKey, Whence> = {
   plenum: { model: BALANCE, lines: [checked('air-network')] },
 };
 
+export const numberKeys = Object.keys(whences) as NumberKey[];
+
 export const modelWords = (key: NumberKey): string => whences[key].model;
 
 /** The lines that belong to a number, in the order of the calculation. */

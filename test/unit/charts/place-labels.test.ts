@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { firstFree, keepApart, overlaps, spreadLabels } from '../../../web/charts/place-labels.ts';
-import { textWidth, wrapped } from '../../../web/charts/text-width.ts';
+import { textWidth } from '../../../web/charts/text-width.ts';
 
 describe('labels at the ends of lines', () => {
   it('never touch and never leave the chart', () => {
@@ -70,9 +70,5 @@ describe('the width of lettering', () => {
   it('grows with the text and its weight', () => {
     expect(textWidth('too cold to bite')).toBeGreaterThan(textWidth('too cold'));
     expect(textWidth('650', 14, true)).toBeGreaterThan(textWidth('650'));
-  });
-
-  it('breaks between words only', () => {
-    expect(wrapped('68\u00a0K to spare', 60)).toEqual(['68\u00a0K to', 'spare']);
   });
 });

@@ -228,14 +228,14 @@ describe('the place of a note', () => {
 
   it('is inside the window, however near a side the number is', () => {
     for (const left of [0, 160, 330]) {
-      const { left: away, width } = at(left, 100);
-      expect(left + away).toBeGreaterThanOrEqual(12);
-      expect(left + away + width).toBeLessThanOrEqual(378);
+      const note = at(left, 100);
+      expect(note.left).toBeGreaterThanOrEqual(12);
+      expect(note.left + note.width).toBeLessThanOrEqual(378);
     }
   });
 
-  it('is on the side with more room, and no taller than that', () => {
-    expect(at(100, 100)).toMatchObject({ isAbove: false, tallest: 664 });
-    expect(at(100, 700)).toMatchObject({ isAbove: true, tallest: 688 });
+  it('is on the side with more room, touches the number, and is no taller than that', () => {
+    expect(at(100, 100)).toMatchObject({ top: 124, bottom: null, tallest: 664 });
+    expect(at(100, 700)).toMatchObject({ top: null, bottom: 100, tallest: 688 });
   });
 });

@@ -1,13 +1,14 @@
-/** Where a note stands beside what it is about: inside the window, on the side with more room. */
+/** Where a note stands beside what it is about: inside the window, on the side with more room [px] */
 export interface NotePlace {
-  /** From the left side of what it is about [px] */
   left: number;
   width: number;
   tallest: number;
-  isAbove: boolean;
+  /** From the window's upper edge, or else `bottom` from its lower one. */
+  top: number | null;
+  bottom: number | null;
 }
 
-const WIDTH_PX = 380;
+const WIDTH_PX = 400;
 const EDGE_PX = 12;
 
 export function placed(
@@ -15,8 +16,16 @@ export function placed(
   { innerWidth, innerHeight }: Pick<Window, 'innerWidth' | 'innerHeight'>,
 ): NotePlace {
   const width = Math.min(WIDTH_PX, innerWidth - 2 * EDGE_PX);
-  const at = Math.min(innerWidth - EDGE_PX - width, Math.max(EDGE_PX, right - width));
+  const middle = (left + right) / 2;
+  const at = Math.min(innerWidth - EDGE_PX - width, Math.max(EDGE_PX, middle - width / 2));
   const [above, below] = [top - EDGE_PX, innerHeight - bottom - EDGE_PX];
   const isAbove = above > below;
-  return { left: at - left, width, tallest: Math.max(120, isAbove ? above : below), isAbove };
+  const tallest = Math.max(120, isAbove ? above : below);
+  return {
+    left: at,
+    width,
+    tallest,
+    top: isAbove ? null : bottom,
+    bottom: isAbove ? innerHeight - top : null,
+  };
 }
