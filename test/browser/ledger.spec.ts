@@ -88,7 +88,9 @@ test('against a pinned run every change is the difference of what is printed, an
 
 test('a part says what it is when it has the focus, with the means of today', async ({ page }) => {
   const { part } = await openLedger(page);
-  await part('radiation').press('Shift'); // the focus of a keyboard
+  await part('other air and spray').focus();
+  await page.keyboard.press('Tab');
+  await expect(part('radiation')).toBeFocused();
   const note = (name: string): Locator => page.getByRole('group', { name: `Where ${name} comes from` });
   await expect(note('radiation')).toContainText('it grows with the fourth power of the temperature');
   await expect(note('radiation')).toContainText(

@@ -23,11 +23,11 @@ test('the numbers of the sentence say where they come from: pointed at each, by 
   page,
 }) => {
   const { sentence } = await openSheet(page);
-  await expect(inSentence(page, 'runs')).toHaveText(/^\d+ of\s100$/);
+  await expect(inSentence(page, 'runs')).toHaveText(/^\d+ of\s100$/, { timeout: 30_000 });
+  const words = (texts: string[]): string => texts.join(' ').replace(/\s+/g, ' ').trim();
+  const seen = words(await page.locator('.sentence p[aria-hidden]').allTextContents());
+  await expect.poll(async () => words(await sentence.allTextContents())).toBe(seen);
   const said = (await sentence.textContent())!;
-  const eye = (await page.locator('.sentence p[aria-hidden]').allTextContents()).map((text) => text.trim());
-  const spoken = (text: string): string => text.replace(/\s+/g, ' ').trim();
-  expect(spoken(eye.join(' '))).toBe(spoken(said));
 
   await inSentence(page, 'hot').hover();
   await expect(note(page, /^Where too hot by comes from$/)).toContainText(/650 − 66\d\.\d = −1\d\.\d\sK/);
@@ -44,14 +44,14 @@ test('the numbers of the sentence say where they come from: pointed at each, by 
   await expect(note(page)).toHaveCount(0);
   await page.keyboard.press('Enter');
   await expect(all).toHaveAttribute('aria-expanded', 'true');
-  for (const words of [
+  for (const each of [
     'too hot by: 17',
     'Safe span: ',
     'What to fit: panel',
     'Its margin: ',
     'Runs that stay in: ',
   ])
-    await expect(note(page)).toContainText(new RegExp(words, 'i'));
+    await expect(note(page)).toContainText(new RegExp(each, 'i'));
   await expectInside(page);
   expect((await axe(page).analyze()).violations).toEqual([]);
   await page.keyboard.press('Tab');

@@ -15,7 +15,7 @@ export const feelList = () => import('./FeelList.svelte');
 export const standing = () => import('../../frame/Standing.svelte');
 export const keptSheet = () => import('../../frame/KeptSheet.svelte');
 export const whence = () => import('./Whence.svelte');
-export const sentenceNotes = () => import('../../display/notes/sentence-notes.ts');
+export const sentenceNotes = () => import('./notes/sentence-notes.ts');
 export const printRoom = () => import('../../print/PrintRoom.svelte');
 export const menu = () => import('../../frame/Menu.svelte');
 export const overChart = () => import('./over-chart.ts');

@@ -1,8 +1,8 @@
 /** Notes on the columns of the lap table, with the values of one lap. */
-import type { CornerResult, Lap, LapSummary, StintResult } from '../../../engine/index.ts';
-import { decimal, kelvins, level, levelStep, NBSP, withUnit } from '../format.ts';
-import { lapVerdict } from '../lap-words.ts';
-import { degrees, unitName } from '../units.ts';
+import type { CornerResult, Lap, LapSummary, StintResult } from '../../../../engine/index.ts';
+import { decimal, kelvins, level, levelStep, NBSP, withUnit } from '../../../display/format.ts';
+import { lapVerdict } from '../../../display/lap-words.ts';
+import { degrees, unitName } from '../../../display/units.ts';
 import { coldLine, hotLine, JUDGED } from './verdict-notes.ts';
 import { countLine, extremeLine, RUN, worked, type Maker, type Note, type Told } from './note.ts';
 

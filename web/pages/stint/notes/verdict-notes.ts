@@ -1,6 +1,6 @@
 /** Notes on what a verdict says: margins, swing, the hottest and the coldest, the lap it speaks of, the blanking. */
-import type { CornerResult, LapSummary, Verdict } from '../../../engine/index.ts';
-import { kelvins, level, levelStep, NBSP, percent } from '../format.ts';
+import type { CornerResult, LapSummary, Verdict } from '../../../../engine/index.ts';
+import { kelvins, level, levelStep, NBSP, percent } from '../../../display/format.ts';
 import { coveredLine, extremeLine, lessLine, RUN, SUPPLIER, type Line, type Maker } from './note.ts';
 
 const WINDOW = 'The window';

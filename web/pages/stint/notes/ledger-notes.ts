@@ -1,8 +1,8 @@
 /** Notes on the parts of the ledger, on one lap or over the stint: what each is, and its equation with today's means. */
-import { ledgerView, IN, megajoules, OUT, type LedgerView, type Part } from '../../charts/ledger-parts.ts';
-import { heat, ledgerAt, PART_WORDS } from '../../charts/ledger-words.ts';
-import type { CornerColumns, CornerResult, Ledger, StintResult } from '../../../engine/index.ts';
-import { NBSP } from '../format.ts';
+import { ledgerView, IN, megajoules, OUT, type LedgerView, type Part } from '../../../charts/ledger-parts.ts';
+import { heat, ledgerAt, PART_WORDS } from '../../../charts/ledger-words.ts';
+import type { CornerColumns, CornerResult, Ledger, StintResult } from '../../../../engine/index.ts';
+import { NBSP } from '../../../display/format.ts';
 import { bracketed, worked, type Line, type Maker } from './note.ts';
 
 /** A part of the stint on the clock: the step that ends at each of these samples belongs to it. */

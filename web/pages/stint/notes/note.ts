@@ -8,10 +8,10 @@ import type {
   Spread,
   StintResult,
   WindowLimits,
-} from '../../../engine/index.ts';
-import { decimal, digitsOf, NBSP } from '../format.ts';
-import { degrees, inUnit, unitFor, unitName } from '../units.ts';
-import type { NumberKey } from '../whence.ts';
+} from '../../../../engine/index.ts';
+import { decimal, digitsOf, NBSP } from '../../../display/format.ts';
+import { degrees, inUnit, unitFor, unitName } from '../../../display/units.ts';
+import type { NumberKey } from '../../../display/whence.ts';
 
 /** An equation in letters, and the same with today's values; a law that is followed moment by moment stands alone. */
 export interface Line {

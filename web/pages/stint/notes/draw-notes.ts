@@ -1,7 +1,7 @@
 /** Notes on the draws, and on how far left and right part. */
-import type { CornerSpread } from '../../../engine/index.ts';
-import { staysIn } from '../doubt-words.ts';
-import { capital, kelvins, NBSP } from '../format.ts';
+import type { CornerSpread } from '../../../../engine/index.ts';
+import { staysIn } from '../../../display/doubt-words.ts';
+import { capital, kelvins, NBSP } from '../../../display/format.ts';
 import { countLine, lessLine, RUN, type About, type Line, type Maker, type Note, type Told } from './note.ts';
 
 const MODEL = 'Doubt';

@@ -1,6 +1,6 @@
 /** Notes on the numbers of the moment: what the model does, then the calculation by hand. */
 import type { Maker } from './note.ts';
-import { modelWords, numberKeys, type NumberKey } from '../whence.ts';
+import { modelWords, numberKeys, type NumberKey } from '../../../display/whence.ts';
 
 const AIR: readonly NumberKey[] = ['ram', 'duct', 'vanes', 'leak', 'plenum'];
 

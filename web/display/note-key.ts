@@ -1,5 +1,5 @@
 /** The key of a number: a quantity, the corner it is of and what else tells it from others. An element that bears it has a note. */
-import type { CornerResult } from '../../../engine/index.ts';
+import type { CornerResult } from '../../engine/index.ts';
 
 type Place = Pick<CornerResult, 'axle' | 'side'>;
 

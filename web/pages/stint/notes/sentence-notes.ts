@@ -1,8 +1,8 @@
 /** Which numbers of the sentence have a note, and where in it they stand. Its words are left as they are. */
-import type { CornerResult } from '../../../engine/index.ts';
-import { otherSide } from '../corner.ts';
-import { speakersOf, spokenShare, textOf, type Piece, type Sentence } from '../sentence.ts';
-import { keyOf } from './key.ts';
+import type { CornerResult } from '../../../../engine/index.ts';
+import { otherSide } from '../../../display/corner.ts';
+import { speakersOf, spokenShare, textOf, type Piece, type Sentence } from '../../../display/sentence.ts';
+import { keyOf } from '../../../display/note-key.ts';
 import type { Told } from './note.ts';
 import { notesOf } from './notes.ts';
 

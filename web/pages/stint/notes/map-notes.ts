@@ -1,8 +1,8 @@
 /** Notes on all blankings: the columns of the table with the values of one row, and a lap at a blanking. */
-import type { BlankedLap, BlankingMap, BlankingRow, WindowLimits } from '../../../engine/index.ts';
-import { blankedLap } from '../blanked-lap.ts';
-import { kelvins, level, levelStep, NBSP, percent } from '../format.ts';
-import { degrees, inUnit, unitFor, unitName } from '../units.ts';
+import type { BlankedLap, BlankingMap, BlankingRow, WindowLimits } from '../../../../engine/index.ts';
+import { blankedLap } from '../../../display/blanked-lap.ts';
+import { kelvins, level, levelStep, NBSP, percent } from '../../../display/format.ts';
+import { degrees, inUnit, unitFor, unitName } from '../../../display/units.ts';
 import {
   bracketed,
   countLine,

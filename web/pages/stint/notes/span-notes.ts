@@ -1,8 +1,8 @@
 /** Notes on the safe span, on what is proposed, and on what would help where nothing holds. */
-import type { CornerResult, NoSpan, SafeSpan, Spare, SpanBound } from '../../../engine/index.ts';
-import { decimal, kelvins, NBSP, percent } from '../format.ts';
-import { fittedName, remedyWords, spanOf, spanRange } from '../span-words.ts';
-import { inUnit, unitFor, unitName } from '../units.ts';
+import type { CornerResult, NoSpan, SafeSpan, Spare, SpanBound } from '../../../../engine/index.ts';
+import { decimal, kelvins, NBSP, percent } from '../../../display/format.ts';
+import { fittedName, remedyWords, spanOf, spanRange } from '../../../display/span-words.ts';
+import { inUnit, unitFor, unitName } from '../../../display/units.ts';
 import {
   bracketed,
   lessLine,
