@@ -2,7 +2,7 @@ import '@fontsource/source-sans-3/latin-400.css';
 import '@fontsource/source-sans-3/latin-600.css';
 import '@fontsource/source-serif-4/latin-400.css';
 import '@fontsource/source-serif-4/latin-600.css';
-import '@fontsource/source-code-pro/latin-400.css';
+import '@fontsource/b612-mono/latin-400.css';
 import './theme.css';
 import './state/first-look.ts';
 import { mount } from 'svelte';
