@@ -106,9 +106,16 @@ test('a part says what it is when it has the focus, with the means of today', as
 test('with a pinned run beside it the sheet stands in a wide window without scrolling', async ({ page }) => {
   await page.setViewportSize({ width: 1360, height: 800 });
   const { table, field } = await openLedger(page);
+  const tall = (): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight);
+  await page.getByRole('button', { name: 'Pin this run' }).click();
+  await expect(page.getByText(/^Pinned\. Change something/)).toBeVisible();
+  expect(await tall()).toBeLessThanOrEqual(800);
   await pin(page, field('Front blanking'), '40');
   await expect(table.locator('rect.pinned')).toHaveCount(7);
-  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(800);
+  expect(await tall()).toBeLessThanOrEqual(800);
+  await page.getByRole('radio', { name: 'lap', exact: true }).check();
+  await expect(table).toHaveAccessibleName(/^Front on lap/);
+  expect(await tall()).toBeLessThanOrEqual(800);
 });
 
 test('on a phone a tap opens what a part is, nothing reaches beyond the side, and axe finds nothing', async ({

@@ -34,7 +34,12 @@ test('three runs are pinned by name, and a fourth takes the place of the oldest 
   await expect(page.getByText(/made room/)).toHaveCount(0);
   await pin(page);
   await expect(pins(page).getByText(/^Pinned 60\s% made room: three at most\.$/)).toBeVisible();
+  const cut = await pins(page)
+    .locator('label > span')
+    .evaluateAll((all) => all.filter((name) => name.scrollWidth > name.clientWidth).length);
+  expect(cut, 'names that are cut').toBe(0);
   await blank(page, sentence, 55);
+  await expect(page.getByText(/made room/)).toHaveCount(0);
   expect(await names(page)).toEqual([50, 40, 65].map((share) => `Compare with pinned ${share}\u00a0%`));
 });
 

@@ -1,9 +1,11 @@
 /** What a person typed into a number field. Comma or point, with or without a unit of its kind. */
 import { fromUnit, inUnit, OTHERS } from '../display/units.ts';
 
+const MINUS = '\u2212';
+
 /** The number typed, in the unit shown, or null if it is none: "80 F" is 26.67 where °C are shown. */
 export function typedNumber(text: string, unit = ''): number | null {
-  const bare = text.replaceAll('\u2212', '-').replaceAll(/\s/g, '');
+  const bare = text.replaceAll(MINUS, '-').replaceAll(/\s/g, '');
   const [, number = '', word = ''] = /^([+-]?[\d.,]+)(.*)$/.exec(bare) ?? [];
   // 1,200 is one thing here and a thousand times as much there
   if (/^[+-]?\d{1,3}(,\d{3})+$/.test(number)) return null;
@@ -38,7 +40,7 @@ export function rangeText(min: number, max: number): string {
     const parts = Math.abs(end) < 100 ? 100 : 1;
     return Number(end.toFixed(2)) === end ? end : inwards(end * parts) / parts;
   };
-  return `${said(min, Math.ceil)} to ${said(max, Math.floor)}`;
+  return `${said(min, Math.ceil)} to ${said(max, Math.floor)}`.replaceAll('-', MINUS);
 }
 
 /** One line that names what is allowed, what was typed, and that nothing is lost. */

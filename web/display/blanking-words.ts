@@ -108,6 +108,14 @@ const counted = ({ laps }: BlankingRow): BlankedLap[] => laps.filter((lap) => la
 
 const lapsIn = (row: BlankingRow): number => counted(row).filter((lap) => lap.in).length;
 
+/** What a margin of the table is; and of rows that stay in although one is past its limit, why they do. */
+export function marginNote(rows: readonly BlankingRow[]): string {
+  const isAllowed = rows.some(
+    ({ verdict }) => verdict.status === 'in' && Math.min(verdict.hotMargin_K, verdict.coldMargin_K) < 0,
+  );
+  return `A margin is what is to spare; below zero it is past its limit${isAllowed ? `, in bold rows ${ALLOWED}` : ''}.`;
+}
+
 const finite = (margin_K: number): number | null => (Number.isFinite(margin_K) ? margin_K : null);
 
 /** Over the counted laps; a margin is negative past its limit, and there is none where nothing meets it. */

@@ -6,6 +6,7 @@ import {
   blankingRows,
   blankingsSummary,
   blankingsTitle,
+  marginNote,
   pinnedAt,
   pinnedSummary,
   pointWords,
@@ -156,5 +157,19 @@ describe('what pinned runs had', () => {
     const open = /: (\d+ of \d+) fully open/.exec(plain(blankingsSummary(map, 50)))![1];
     expect(text).toBe(`Pinned 0 %, dashed: ${open} counted laps in.`);
     expect(pinnedSummary(map, [])).toBe('');
+  });
+});
+
+describe('what is said of margins', () => {
+  const first = map.rows[0]!;
+  const row = (status: 'in' | 'out', hotMargin_K: number) => ({
+    ...first,
+    verdict: { ...first.verdict, status, hotMargin_K, coldMargin_K: 20 },
+  });
+
+  it('explains a row that stays in past its limit, and only where there is one', () => {
+    const plainWords = 'A margin is what is to spare; below zero it is past its limit';
+    expect(marginNote([row('in', 4), row('out', -9)])).toBe(`${plainWords}.`);
+    expect(marginNote([row('in', -2)])).toBe(`${plainWords}, in bold rows within the short excess allowed.`);
   });
 });

@@ -149,11 +149,11 @@ describe('what is typed', () => {
   });
 
   it('is asked for in a range that is allowed', () => {
-    expect(rangeText(-22, 131)).toBe('-22 to 131');
+    expect(rangeText(-22, 131)).toBe('\u221222 to 131');
     choose(US);
     const unit = unitFor('m');
     const [min, max] = [shownValue(-400, unit), shownValue(5000, unit)];
-    expect(rangeText(min, max)).toBe('-1312 to 16404');
+    expect(rangeText(min, max)).toBe('\u22121312 to 16404');
     expect(rangeText(shownValue(5, unitFor('mm')), 1)).toBe('0.2 to 1');
   });
 });
