@@ -12,6 +12,7 @@ import {
   spansOfLever,
 } from '../../../web/display/span-words.ts';
 import { spanNote } from '../../../web/display/span-note.ts';
+import { noteOf } from '../../../web/pages/stint/over-chart.ts';
 import { corner, resultOf } from '../../support/verdicts.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -125,6 +126,10 @@ describe('the safe span in words', () => {
     expect(plain(spanNote(parted))).toMatch(
       /^Safe 54 to 61 %: .* No first blanking holds the laps from 17 on\.$/,
     );
+    // no third line, which would push the foot out of the window
+    const counted = 'Its doubt could not be computed: broken.';
+    expect(noteOf(corner('front'), [parted], counted, null)).toBe(spanNote(parted));
+    expect(noteOf(corner('front'), [span()], counted, null)).toMatch(/Finding what to measure first\.$/);
     expect(safeEdges([parted])).toEqual({ warmFrom_pct: 53.6, coolTo_pct: 61.3 });
   });
 

@@ -46,7 +46,10 @@ export function endName(name: string, room_px: number): string {
   return `${bare.slice(0, length).trimEnd()}\u2026`;
 }
 
-/** Under the chart's title: why the span ends where it does, and what to measure first. */
+/**
+ * Under the chart's title: why the span ends where it does, and what to measure first. A span of a part of the stint takes
+ * the two lines that there are; what to measure is told with the doubt.
+ */
 export const noteOf = (
   corner: CornerResult,
   spans: readonly SafeSpan[] | null,
@@ -54,6 +57,7 @@ export const noteOf = (
   sensitivity: readonly CornerSensitivity[] | string | null,
 ): string => {
   const span = spans && spanOf(spans, corner);
+  if (span?.before && !span.isIdle) return spanNote(span);
   return [span ? spanNote(span) : '', measureFirstNote(sensitivity, corner, spread)].join(' ');
 };
 
