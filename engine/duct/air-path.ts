@@ -28,6 +28,8 @@ export interface VanePath {
 export interface AirPathGeometry {
   /** Full area of the mouth; 0 where the corner has no duct, and then no other field of the duct counts. */
   readonly mouthArea_m2: number;
+  /** Plate thickness over the holes' diameter of a perforated blank; left out where a sharp edge blanks the mouth. */
+  readonly blankDepth?: number;
   /** Gauge total pressure at the mouth over the dynamic pressure of the air the car meets. */
   readonly recovery: number;
   /** Hoses side by side. */

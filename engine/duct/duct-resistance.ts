@@ -8,7 +8,7 @@ import { lossFlattened } from './flattened.ts';
 import { frictionCompressedHose, lossFriction } from './hose.ts';
 import { LOSS_EXIT, lossContraction, lossExpansion } from './loss-area-change.ts';
 import { lossBendRennels } from './loss-bend.ts';
-import { conductanceBlankedMouth } from './loss-mouth.ts';
+import { conductanceMouth } from './loss-perforated.ts';
 
 export interface DuctResistance {
   readonly areaChange_pm4: number;
@@ -68,7 +68,7 @@ export function ductResistance(geometry: AirPathGeometry): DuctResistance {
  *   friction: 0.05, compression: 0, pinch: null, bends: [] }, 1) * 1e4 // => 29.16
  */
 export function ductLossFreeArea(geometry: AirPathGeometry, openFraction: number): number {
-  const mouth_m2 = geometry.mouthArea_m2 * conductanceBlankedMouth(openFraction);
+  const mouth_m2 = geometry.mouthArea_m2 * conductanceMouth(openFraction, geometry.blankDepth);
   if (mouth_m2 === 0) return 0;
   const { areaChange_pm4, friction_pm4, bends_pm4, flattened_pm4, exit_pm4 } = ductResistance(geometry);
   const behind_pm4 = areaChange_pm4 + friction_pm4 + bends_pm4 + flattened_pm4 + exit_pm4;

@@ -1,4 +1,4 @@
-/** The mouth of the duct and the tape over it. */
+/** The mouth of the duct and what blanks it with a sharp edge: tape, a plate with an edge, a hole or a few slots. */
 
 /** 1 + 0.707: the loss of a sharp orifice into a duct from a very large space, as f → 0 [-] */
 const MOUTH_LIMIT = 1.707;
@@ -10,7 +10,10 @@ const MOUTH_LIMIT = 1.707;
  *
  * @remarks
  * Referred to the dynamic pressure in the full mouth. Already holds the entrance: add no inlet loss.
- * f → 1 gives 0.50, the sharp flush entrance. Derived from the general form, not printed as it stands here.
+ * f → 1 gives 0.50, the sharp flush entrance. Derived from the general form, not printed as it stands here. It counts
+ * the open area, not its form or place: a jet from a long slot contracts to 0.611 (Kirchhoff), from a round hole to
+ * about the same, and a handbook gives one law for both. So an edge, a hole and slots in a plate much thinner than
+ * they are wide are one; an edge that leaves the air along a wall contracts on one side only, which is not told apart.
  * Source: general orifice form of Idelchik, Handbook of Hydraulic Resistance, with the upstream area → ∞.
  *
  * @param f - open fraction of the mouth's area, above 0 and at most 1 [-]

@@ -1,6 +1,7 @@
 /** One corner's brake: disc, bell, pads, caliper, fluid, wheel, duct and the supplier's window. Left and right of an axle share it. */
 import * as v from 'valibot';
 import { choice, count, quantity, text } from './field.ts';
+import { mouthEntries } from './mouth-schema.ts';
 
 const discSchema = v.looseObject({
   kind: choice('Disc', ['vented', 'solid'], 'Two cheeks with vanes between, or one plate'),
@@ -146,8 +147,12 @@ const bendSchema = v.looseObject({
 });
 
 export const ductSchema = v.looseObject({
-  mouth_width_mm: quantity('Mouth width', [10, 400, 1], 'Outboard to inboard'),
-  mouth_height_mm: quantity('Mouth height', [10, 400, 0.5], 'Height of the mouth'),
+  mouth_width_mm: quantity('Mouth width', [10, 400, 1], 'Outboard to inboard; a round mouth’s diameter'),
+  mouth_height_mm: quantity(
+    'Mouth height',
+    [10, 400, 0.5],
+    'Height of the mouth; a round one is as high as it is wide',
+  ),
   recovery: quantity(
     'Inlet recovery',
     [0.1, 1, 0.01],
@@ -176,12 +181,13 @@ export const ductSchema = v.looseObject({
   strip_mm: quantity(
     'Strip of tape',
     [5, 150, 1],
-    'Width of one strip, laid from the outboard edge of the mouth',
+    'Width of one strip, laid from the side of the mouth where its blank begins',
   ),
   panels_pct: v.pipe(
     v.array(quantity('Panel', [0, 100, 1], 'Share of the mouth that this panel covers'), 'a list of panels'),
     v.maxLength(8, 'at most 8 panels'),
   ),
+  ...mouthEntries,
 });
 
 const windowSchema = v.looseObject({

@@ -3,7 +3,9 @@ import type { CornerSpec } from '../disc/corner-spec.ts';
 import { materials } from '../disc/materials.ts';
 import { CURVED_STRETCH, vanePassage } from '../disc/vane-passage.ts';
 import type { AirPathGeometry, HosePinch } from '../duct/air-path.ts';
+import { depthOfHoles } from '../duct/blank-keys.ts';
 import { areaLeak, LOSS_SHARP_GAP } from '../duct/leak.ts';
+import { areaMouth } from '../duct/mouth-area.ts';
 import { layOver } from '../scenario/tree.ts';
 import type { Brake, Scenario } from '../scenario/schema.ts';
 import { radians } from '../units.ts';
@@ -157,7 +159,9 @@ export function airPathOf(brake: Brake, spec: CornerSpec): AirPathGeometry {
   };
   if (!duct) return { ...NO_DUCT, compression: 0, pinch: null, bends: [], ...around };
   return {
-    mouthArea_m2: duct.mouth_width_mm * duct.mouth_height_mm * 1e-6,
+    mouthArea_m2: areaMouth(duct) * 1e-6,
+    // any other blank has an edge that is sharp beside what it leaves open
+    ...(duct.blank === 'perforated' ? { blankDepth: depthOfHoles(duct) } : {}),
     recovery: duct.recovery,
     hoses: duct.hoses,
     hoseDiameter_m: duct.hose_mm * 1e-3,
