@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { brakeSchema } from './brake-schema.ts';
 import { doubtProblems, endProblems } from './doubt-rules.ts';
 import { isLeaf, misfit } from './keys.ts';
+import { blankingProblems, mouthProblems } from './mouth-rules.ts';
 import { layOver } from './tree.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';
@@ -25,6 +26,8 @@ export function checkTogether(scenario: Scenario, broken: ReadonlySet<string>): 
     ['doubt', () => doubtProblems(scenario)],
   ];
   const found = rules.flatMap(([part, find]) => (broken.has(part) ? [] : find()));
+  // a mouth is asked what can be made of it only where it is one
+  if (found.length === 0 && broken.size === 0) found.push(...blankingProblems(scenario));
   return found.length > 0 || broken.size > 0 ? found : endProblems(scenario, rulesAt);
 }
 
@@ -32,7 +35,10 @@ export function checkTogether(scenario: Scenario, broken: ReadonlySet<string>): 
 function rulesAt(key: string): ((scenario: Scenario) => Problem[]) | null {
   if (key.startsWith('trace.')) return traceProblems;
   if (key.startsWith('stint.')) return phaseProblems;
-  const [, axle] = /^(?:brakes|sides)\.(front|rear)\w*\.(?:disc|pad|fluid|window)\./.exec(key) ?? [];
+  const [, axle] =
+    /^(?:brakes|sides)\.(front|rear)\w*\.(?:disc\.|pad\.|fluid\.|window\.|duct\.(?:mouth|blank|strip)_)/.exec(
+      key,
+    ) ?? [];
   if (axle !== 'front' && axle !== 'rear') return null;
   return ({ brakes, sides }) => {
     const ofSides = (['left', 'right'] as const).flatMap((side) => {
@@ -57,7 +63,7 @@ function sideProblems({ brakes, sides }: Scenario): Problem[] {
   });
 }
 
-function brakeProblems(key: string, { disc, pad, fluid, window }: Brake): Problem[] {
+function brakeProblems(key: string, { disc, pad, fluid, window, duct }: Brake): Problem[] {
   const found: Problem[] = [];
   if (disc.inner_mm >= disc.outer_mm)
     found.push(problem(`${key}.disc.inner_mm`, disc.inner_mm, `less than outer_mm, ${disc.outer_mm}`));
@@ -78,6 +84,7 @@ function brakeProblems(key: string, { disc, pad, fluid, window }: Brake): Proble
       problem(`${key}.window.bite_C`, window.bite_C, `less than face_peak_C, ${window.face_peak_C}`),
     );
   found.push(...frictionProblems(`${key}.pad.friction`, pad.friction));
+  found.push(...mouthProblems(`${key}.duct`, duct));
   if (fluid.wet_boiling_C > fluid.dry_boiling_C) {
     found.push(
       problem(
