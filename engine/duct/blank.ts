@@ -49,7 +49,7 @@ export function blankFor(outline: MouthOutline, blank: Blank, covered_pct: numbe
 
 const covering = ({ area_mm2 }: MouthOutline, covered_mm2: number): Omit<Covered, 'pieces' | 'openings'> => ({
   covered_mm2,
-  covered_pct: (100 * covered_mm2) / area_mm2,
+  covered_pct: 100 * (covered_mm2 / area_mm2),
   edge_mm: null,
   opening_mm: null,
 });

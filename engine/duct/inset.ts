@@ -11,8 +11,9 @@ export const BAR_MM = 3;
  * The inner part of a mouth, a rim inside its edge.
  *
  * @remarks
- * The same form made smaller. A traced outline is scaled about its centre, so its rim is the least one where a side is
- * nearest to the centre and wider elsewhere; one whose sides are not all seen from its centre has none.
+ * The same form made smaller. An oval and a traced outline are scaled about their centre, so that their rim is the least
+ * one where a side is nearest to the centre and wider elsewhere; an outline whose sides are not all seen from its centre
+ * has none.
  *
  * @param outline - the mouth
  * @returns counter-clockwise loop in the mouth's own axes, or null where no room is left
@@ -21,7 +22,8 @@ export function insetOf(outline: MouthOutline): Loop | null {
   const { kind, width_mm, height_mm } = outline;
   const reach_mm = reachFromCentre(outline);
   if (reach_mm <= RIM_MM) return null;
-  if (kind === 'outline') return scaledAbout(outline.loop, centreOf(outline), 1 - RIM_MM / reach_mm);
+  if (kind === 'outline' || kind === 'oval')
+    return scaledAbout(outline.loop, centreOf(outline), 1 - RIM_MM / reach_mm);
   const inner = mouthOutline({
     mouth_shape: kind,
     mouth_width_mm: width_mm - 2 * RIM_MM,

@@ -72,13 +72,14 @@ function roomIn(outline: MouthOutline, clear_mm: number): (pitch_mm: number) => 
   };
 }
 
-/** Chords of an arc; who is nearer to the edge than their height is not clear of it anyway. */
-const CHORDS = 16;
+/** Chords of an arc a radian; who is nearer to the edge than their height is not clear of it anyway. */
+const CHORDS = 10;
 
 const flattened = (loop: Loop): { x: number; y: number }[] =>
-  sidesOf(loop).flatMap(([from, to]) =>
-    Array.from({ length: from.bulge === 0 ? 1 : CHORDS }, (_, i) => along(from, to, i / CHORDS)),
-  );
+  sidesOf(loop).flatMap(([from, to]) => {
+    const chords = Math.max(1, Math.ceil(CHORDS * Math.abs(4 * Math.atan(from.bulge))));
+    return Array.from({ length: chords }, (_, i) => along(from, to, i / chords));
+  });
 
 /** Even and odd crossings of a ray. */
 function isWithin(polygon: readonly { x: number; y: number }[], { x_mm, y_mm }: Place): boolean {

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { taped } from '../../engine/scenario/mouth.ts';
+import { defaultScenario } from '../../engine/scenario/library.ts';
 import {
   nearestPanel,
   nearestStrips,
   panelLetter,
   percentOfPanel,
   percentOfStrips,
+  percentsOfStrips,
   stripEdges_mm,
   stripsToClose,
   stripStep,
@@ -118,6 +121,70 @@ describe('strips of tape', () => {
   });
 });
 
+describe('strips that lie over each other', () => {
+  const lapped = { ...mouth110, strip_overlap_mm: 8 };
+
+  it('cover so much less from the second on', () => {
+    // 38, 68, 98 of 110 mm, and a fourth that is cut
+    expect(percentsOfStrips(lapped).map((pct) => Math.round(pct * 1.1))).toEqual([0, 38, 68, 98, 110]);
+    expect(nearestStrips(60, lapped)).toMatchObject({ strips: 2, isTrimmed: false });
+    expect(stripEdges_mm(100, lapped)).toEqual([38, 68, 98]);
+    expect(stripStep(30, 1, lapped)).toBeCloseTo((100 * 38) / 1.1 / 100, 9);
+  });
+
+  it('are as many as no other number comes nearer, and are found again', () => {
+    const anyLapped = anyTape.chain((tape) =>
+      fc
+        .double({ min: 0, max: 0.5 * tape.strip_mm, noNaN: true })
+        .map((strip_overlap_mm) => ({ ...tape, strip_overlap_mm })),
+    );
+    fc.assert(
+      fc.property(anyLapped, anyShare, fc.nat(), (tape, share, pick) => {
+        const all = percentsOfStrips(tape);
+        const fit = nearestStrips(share, tape);
+        expect(Math.abs(fit.error_pct)).toBeLessThanOrEqual(
+          Math.min(...all.map((pct) => Math.abs(pct - share))) + 1e-6,
+        );
+        const strips = pick % all.length;
+        expect(nearestStrips(all[strips]!, tape)).toMatchObject({ strips, isExact: true });
+      }),
+    );
+  });
+});
+
+describe('strips over a mouth that is no rectangle', () => {
+  const { duct } = defaultScenario().brakes.front;
+  const round = taped({ ...duct!, mouth_shape: 'round', mouth_width_mm: 100, strip_mm: 25 });
+
+  it('cover shares of a circle, the first and the last least', () => {
+    expect(percentsOfStrips(round).map((pct) => Number(pct.toFixed(2)))).toEqual([0, 19.55, 50, 80.45, 100]);
+    expect(nearestStrips(25, round)).toMatchObject({ strips: 1, isTrimmed: false });
+    expect(nearestStrips(25, round).error_pct).toBeCloseTo(-5.45, 2);
+    expect(nearestStrips(25, round).error_mm).toBeCloseTo(25 - 29.8, 2);
+    expect(stripStep(30, 1, round)).toBeCloseTo(50, 9);
+    expect(stripEdges_mm(75, round)).toEqual([25, 50]);
+  });
+
+  it('from the top go by its height, and half a millimetre is laid as well there', () => {
+    const flat = taped({
+      ...duct!,
+      mouth_shape: 'oval',
+      mouth_height_mm: 50,
+      blank_from: 'top',
+      strip_mm: 25,
+    });
+    expect(percentsOfStrips(flat).map((pct) => Number(pct.toFixed(6)))).toEqual([0, 50, 100]);
+    expect(nearestStrips(50.5, flat).isExact).toBe(true);
+    expect(nearestStrips(52, flat).isExact).toBe(false);
+  });
+
+  it('from the top of a rectangle need no geometry', () => {
+    const upright = { ...mouth110, mouth_height_mm: 50, blank_from: 'top' as const };
+    expect(percentsOfStrips(upright)).toEqual([0, 76, 100]);
+    expect(nearestPanel(75, panels, upright)?.error_mm).toBe(0);
+  });
+});
+
 describe('panels', () => {
   it('the set is lettered in its order and a letter finds its percent', () => {
     expect(panels.map((_, place) => panelLetter(place)).join('')).toBe('ABCDE');
@@ -126,21 +193,21 @@ describe('panels', () => {
   });
 
   it('the nearest panel to 70 % is D, 5 points and 5.5 mm more closed', () => {
-    expect(nearestPanel(70, panels, 110)).toMatchObject({
+    expect(nearestPanel(70, panels, mouth110)).toMatchObject({
       letter: 'D',
       pct: 75,
       error_pct: 5,
       isExact: false,
     });
-    expect(nearestPanel(70, panels, 110)?.error_mm).toBeCloseTo(5.5, 9);
+    expect(nearestPanel(70, panels, mouth110)?.error_mm).toBeCloseTo(5.5, 9);
   });
 
   it('of two panels as near, the more open is taken', () => {
-    expect(nearestPanel(50, panels, 110)?.letter).toBe('B');
+    expect(nearestPanel(50, panels, mouth110)?.letter).toBe('B');
   });
 
   it('an empty set has no panel', () => {
-    expect(nearestPanel(50, [], 110)).toBeNull();
+    expect(nearestPanel(50, [], mouth110)).toBeNull();
   });
 
   it('no other panel of any set comes nearer, and its letter leads back to its percent', () => {
@@ -148,7 +215,7 @@ describe('panels', () => {
     fc.assert(
       fc.property(anySet, anyShare, (set, share) => {
         const ascending = [...set].sort((a, b) => a - b);
-        const fit = nearestPanel(share, ascending, 110)!;
+        const fit = nearestPanel(share, ascending, mouth110)!;
         for (const pct of ascending)
           expect(Math.abs(pct - share)).toBeGreaterThanOrEqual(Math.abs(fit.error_pct) - 1e-6);
         expect(percentOfPanel(fit.letter, ascending)).toBe(fit.pct);

@@ -1,13 +1,13 @@
 /** A blanking in the words of who makes it: strips of tape and panels. */
 import type { Duct } from '../../engine/index.ts';
-import { nearestPanel, nearestStrips, type PanelFit, type StripFit } from '../../engine/scenario/tape.ts';
+import { nearestPanel, nearestStrips, type PanelFit, type StripFit, type Tape } from '../../engine/scenario/tape.ts';
 import { NBSP, percent, withUnit } from './format.ts';
 
-type Mouth = Pick<Duct, 'mouth_width_mm' | 'strip_mm' | 'panels_pct'>;
+type Mouth = Tape & Pick<Duct, 'panels_pct'>;
 
 /** "2 strips of 38 mm give 69 %; panel D is 75 %" */
 export function tapeWords(blanking_pct: number, mouth: Mouth): string {
-  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth.mouth_width_mm);
+  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth);
   const words = [stripWords(nearestStrips(blanking_pct, mouth), mouth.strip_mm)];
   if (panel) words.push(panelWords(panel));
   return words.join('; ');
@@ -16,7 +16,7 @@ export function tapeWords(blanking_pct: number, mouth: Mouth): string {
 /** What a screen reader hears where the blanking is whole strips or a panel: "2 strips of 38 mm, panel D"; else nothing. */
 export function fittedWords(blanking_pct: number, mouth: Mouth): string {
   const strips = nearestStrips(blanking_pct, mouth);
-  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth.mouth_width_mm);
+  const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth);
   const words: string[] = [];
   if (strips.isExact) words.push(counted(strips, mouth.strip_mm));
   if (panel?.isExact) words.push(`panel ${panel.letter}`);

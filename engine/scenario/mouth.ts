@@ -1,0 +1,31 @@
+/** The geometry of mouths and blanks for who draws or makes them. Not needed for a rectangle that is blanked from outboard. */
+import { blankOf } from '../duct/blank-keys.ts';
+import type { MouthKeys } from '../duct/mouth-area.ts';
+import { mouthOutline } from '../duct/mouth-outline.ts';
+import { sweepOf } from '../duct/sweep.ts';
+import type { Duct } from './schema.ts';
+import type { Reach, Tape } from './tape.ts';
+
+export { blankFor, leastCovered, pointsPerMm, type Blank, type Covered } from '../duct/blank.ts';
+export { areaLoop, type Corner2, type Loop } from '../duct/loop.ts';
+export { mouthOutline, type MouthOutline } from '../duct/mouth-outline.ts';
+export { blankOf, type MouthKeys };
+
+const reaches = new WeakMap<Duct, Reach>();
+
+/** The duct as tape sees it, with what a straight edge covers of its mouth. */
+export function taped(duct: Duct): Duct & Tape {
+  let reach = reaches.get(duct);
+  if (!reach) reaches.set(duct, (reach = reachFor(duct)));
+  return { ...duct, reach };
+}
+
+function reachFor(duct: Duct): Reach {
+  const outline = mouthOutline(duct);
+  const { across_mm, coveredAt, depthFor } = sweepOf(outline, blankOf(duct).from);
+  return {
+    across_mm,
+    pctAt: (depth_mm) => (100 * coveredAt(depth_mm)) / outline.area_mm2,
+    depthFor: (pct) => depthFor((outline.area_mm2 * pct) / 100),
+  };
+}
