@@ -26,7 +26,7 @@ export interface MouthOutline {
 export function mouthOutline(duct: MouthKeys): MouthOutline {
   const kind = duct.mouth_shape ?? 'rectangle';
   const points = kind === 'outline' ? (duct.mouth_outline_mm ?? []) : [];
-  const [width_mm, height_mm] = sizeOf(duct, points);
+  const [width_mm, height_mm] = sizeMouth(duct);
   const size = { kind, area_mm2: areaMouth(duct), width_mm, height_mm };
   switch (kind) {
     case 'round':
@@ -46,11 +46,13 @@ type Points = readonly (readonly [number, number])[];
 const across = (points: Points): number[] => points.map(([x]) => x);
 const upward = (points: Points): number[] => points.map(([, y]) => y);
 
-function sizeOf(duct: MouthKeys, points: Points): [width_mm: number, height_mm: number] {
+/** How wide and how high a mouth truly is: a round one is as high as wide, a traced one as its corners are apart [mm] */
+export function sizeMouth(duct: MouthKeys): [width_mm: number, height_mm: number] {
+  const { mouth_shape, mouth_outline_mm, mouth_width_mm, mouth_height_mm } = duct;
   const extent = (values: number[]): number => Math.max(...values) - Math.min(...values);
-  if (points.length > 0) return [extent(across(points)), extent(upward(points))];
-  if (duct.mouth_shape === 'round') return [duct.mouth_width_mm, duct.mouth_width_mm];
-  return [duct.mouth_width_mm, duct.mouth_height_mm];
+  if (mouth_shape === 'outline' && mouth_outline_mm)
+    return [extent(across(mouth_outline_mm)), extent(upward(mouth_outline_mm))];
+  return [mouth_width_mm, mouth_shape === 'round' ? mouth_width_mm : mouth_height_mm];
 }
 
 /** A box with round corners; a circle where they meet, a rectangle where they have no radius. */

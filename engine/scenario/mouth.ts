@@ -7,14 +7,15 @@ import type { Duct } from './schema.ts';
 import type { Reach, Tape } from './tape.ts';
 
 export { blankFor, leastCovered, pointsPerMm, type Blank, type Covered } from '../duct/blank.ts';
-export { areaLoop, type Corner2, type Loop } from '../duct/loop.ts';
-export { mouthOutline, type MouthOutline } from '../duct/mouth-outline.ts';
+export { areaLoop, sidesOf, type Corner2, type Loop } from '../duct/loop.ts';
+export { mouthOutline, sizeMouth, type MouthOutline } from '../duct/mouth-outline.ts';
 export { blankOf, type MouthKeys };
 
 const reaches = new WeakMap<Duct, Reach>();
 
-/** The duct as tape sees it, with what a straight edge covers of its mouth. */
+/** The duct as tape sees it: with what a straight edge covers of its mouth, where that is not in proportion. */
 export function taped(duct: Duct): Duct & Tape {
+  if ((duct.mouth_shape ?? 'rectangle') === 'rectangle') return duct;
   let reach = reaches.get(duct);
   if (!reach) reaches.set(duct, (reach = reachFor(duct)));
   return { ...duct, reach };

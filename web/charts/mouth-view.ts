@@ -12,9 +12,12 @@ export const blankingAt = (x: number, width_px: number): number =>
   Math.min(100, Math.max(0, Math.round((x / width_px) * 100)));
 
 /** "77" and "33", under the mouth; a part too short for its figure goes without. */
-export function dimensions(width_mm: number, blanking_pct: number): [blanked: string, open: string] {
-  const blanked = (width_mm * blanking_pct) / 100;
+export const dimensions = (width_mm: number, blanking_pct: number): [blanked: string, open: string] =>
+  depths(width_mm, (width_mm * blanking_pct) / 100);
+
+/** The same of an edge that is so far from the side where it begins. */
+export function depths(across_mm: number, blanked_mm: number): [blanked: string, open: string] {
   const half = (value: number): number => Math.round(2 * value) / 2;
   const printed = (value: number): string => numberIn(value, 'mm', digitsOf(value, 1));
-  return [printed(half(blanked)), printed(half(width_mm - half(blanked)))];
+  return [printed(half(blanked_mm)), printed(half(across_mm - half(blanked_mm)))];
 }

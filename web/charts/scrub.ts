@@ -1,9 +1,11 @@
 import type { Attachment } from 'svelte/attachments';
 
 interface Drag {
+  /** Which way the handle goes; x where nothing is said. */
+  axis?: 'x' | 'y';
   /** Where the handle is when it is taken: it does not jump to the pointer. */
   at: () => number;
-  onmove: (x: number) => void;
+  onmove: (place: number) => void;
   onend: () => void;
 }
 
@@ -23,15 +25,16 @@ export function scrubbing(onmove: (x: number, y: number) => void): Attachment<El
   };
 }
 
-/** Lets a pointer drag a handle along x; the hand keeps the distance at which it took hold. */
-export function dragging({ at, onmove, onend }: Drag): Attachment<Element> {
+/** Lets a pointer drag a handle along an axis; the hand keeps the distance at which it took hold. */
+export function dragging({ axis = 'x', at, onmove, onend }: Drag): Attachment<Element> {
+  const placeOf = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
   return (element) =>
     listen(element, (down) => {
       down.preventDefault();
-      const offset = at() - down.clientX;
+      const offset = at() - placeOf(down);
       return {
         move: (event) => {
-          onmove(event.clientX + offset);
+          onmove(placeOf(event) + offset);
         },
         end: onend,
       };

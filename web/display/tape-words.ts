@@ -1,14 +1,20 @@
 /** A blanking in the words of who makes it: strips of tape and panels. */
 import type { Duct } from '../../engine/index.ts';
-import { nearestPanel, nearestStrips, type PanelFit, type StripFit, type Tape } from '../../engine/scenario/tape.ts';
+import {
+  nearestPanel,
+  nearestStrips,
+  type PanelFit,
+  type StripFit,
+  type Tape,
+} from '../../engine/scenario/tape.ts';
 import { NBSP, percent, withUnit } from './format.ts';
 
-type Mouth = Tape & Pick<Duct, 'panels_pct'>;
+type Mouth = Tape & Pick<Duct, 'panels_pct' | 'blank'>;
 
-/** "2 strips of 38 mm give 69 %; panel D is 75 %" */
-export function tapeWords(blanking_pct: number, mouth: Mouth): string {
+/** "2 strips of 38 mm give 69 %; panel D is 75 %"; a plate is told in the place of strips. */
+export function tapeWords(blanking_pct: number, mouth: Mouth, plate: string | null = null): string {
   const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth);
-  const words = [stripWords(nearestStrips(blanking_pct, mouth), mouth.strip_mm)];
+  const words = [plate ?? stripWords(nearestStrips(blanking_pct, mouth), mouth.strip_mm)];
   if (panel) words.push(panelWords(panel));
   return words.join('; ');
 }
@@ -18,7 +24,7 @@ export function fittedWords(blanking_pct: number, mouth: Mouth): string {
   const strips = nearestStrips(blanking_pct, mouth);
   const panel = nearestPanel(blanking_pct, mouth.panels_pct, mouth);
   const words: string[] = [];
-  if (strips.isExact) words.push(counted(strips, mouth.strip_mm));
+  if (strips.isExact && (mouth.blank ?? 'edge') === 'edge') words.push(counted(strips, mouth.strip_mm));
   if (panel?.isExact) words.push(`panel ${panel.letter}`);
   return words.join(', ');
 }

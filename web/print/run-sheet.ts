@@ -4,7 +4,8 @@ import { cornerInView } from '../display/corner.ts';
 import type { FoundSpread } from '../display/doubt-words.ts';
 import { EXAMPLE_WORDS, isExampleWindow } from '../display/example-window.ts';
 import { decimal, levelNumber, limitNumber, NBSP, percent, withUnit } from '../display/format.ts';
-import { mouthSize } from '../display/headings.ts';
+import { taped } from '../../engine/scenario/mouth.ts';
+import { mouthWords } from '../display/mouth-words.ts';
 import { fittedWords } from '../display/tape-words.ts';
 import { unitName } from '../display/units.ts';
 
@@ -116,8 +117,8 @@ function ductWords(scenario: Scenario, { axle, side }: Wheel): string {
   const { duct } = scenario.brakes[axle];
   if (!duct) return 'none';
   const share = scenario.blanking_pct[`${axle}_${side}`] ?? scenario.blanking_pct[axle];
-  const words = [mouthSize(duct.mouth_width_mm, duct.mouth_height_mm), percent(share)];
-  return [...words, fittedWords(share, duct)].filter(Boolean).join(', ');
+  const words = [mouthWords(duct), percent(share)];
+  return [...words, fittedWords(share, taped(duct))].filter(Boolean).join(', ');
 }
 
 const predicted = ({ verdict: { facePeak_K, coldestStop_K } }: CornerResult): string[] => [
