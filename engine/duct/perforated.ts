@@ -53,9 +53,9 @@ function roomIn(outline: MouthOutline, clear_mm: number): (pitch_mm: number) => 
   const { width_mm, height_mm, loop } = outline;
   const centre = centreOf(outline);
   const polygon = flattened(loop);
-  const sides = sidesOf(loop);
+  const distances = sidesOf(loop).map(([from, to]) => distanceTo(from, to));
   const isClear = (place: Place): boolean =>
-    isWithin(polygon, place) && sides.every(([from, to]) => distance(place, from, to) >= clear_mm);
+    isWithin(polygon, place) && distances.every((distance) => distance(place) >= clear_mm);
   return (pitch_mm) => {
     const rows = Math.ceil(height_mm / (ROW * pitch_mm));
     const columns = Math.ceil(width_mm / pitch_mm) + 1;
@@ -92,18 +92,28 @@ function isWithin(polygon: readonly { x: number; y: number }[], { x_mm, y_mm }: 
   return isInside;
 }
 
-function distance({ x_mm, y_mm }: Place, from: Corner2, to: Corner2): number {
-  if (from.bulge !== 0) {
-    const arc = arcOf(from, to);
-    const ahead = Math.atan2(y_mm - arc.y, x_mm - arc.x) - arc.from;
-    const round = 2 * Math.PI;
-    const passed = (((Math.sign(arc.turn) * ahead) % round) + round) % round;
-    if (passed <= Math.abs(arc.turn)) return Math.abs(arc.radius - Math.hypot(x_mm - arc.x, y_mm - arc.y));
-    const ends = [from, to].map((end) => Math.hypot(x_mm - end.x_mm, y_mm - end.y_mm));
-    return Math.min(...ends);
-  }
+/** How far a place is from a side. */
+function distanceTo(from: Corner2, to: Corner2): (place: Place) => number {
+  if (from.bulge !== 0) return distanceToArc(from, to);
   const [dx, dy] = [to.x_mm - from.x_mm, to.y_mm - from.y_mm];
-  const share = ((x_mm - from.x_mm) * dx + (y_mm - from.y_mm) * dy) / (dx ** 2 + dy ** 2);
-  const at = Math.min(1, Math.max(0, share));
-  return Math.hypot(x_mm - from.x_mm - at * dx, y_mm - from.y_mm - at * dy);
+  const length2 = dx ** 2 + dy ** 2;
+  return ({ x_mm, y_mm }) => {
+    const share = ((x_mm - from.x_mm) * dx + (y_mm - from.y_mm) * dy) / length2;
+    const at = Math.min(1, Math.max(0, share));
+    return Math.hypot(x_mm - from.x_mm - at * dx, y_mm - from.y_mm - at * dy);
+  };
+}
+
+function distanceToArc(from: Corner2, to: Corner2): (place: Place) => number {
+  const { x, y, radius, from: start, turn } = arcOf(from, to);
+  const round = 2 * Math.PI;
+  return ({ x_mm, y_mm }) => {
+    const ahead = Math.sign(turn) * (Math.atan2(y_mm - y, x_mm - x) - start);
+    const passed = ((ahead % round) + round) % round;
+    if (passed <= Math.abs(turn)) return Math.abs(radius - Math.hypot(x_mm - x, y_mm - y));
+    return Math.min(
+      Math.hypot(x_mm - from.x_mm, y_mm - from.y_mm),
+      Math.hypot(x_mm - to.x_mm, y_mm - to.y_mm),
+    );
+  };
 }

@@ -16,7 +16,7 @@ export interface Slots {
   openingsFor(open_mm2: number): { openings: Loop[]; width_mm: number };
 }
 
-const TOLERANCE_MM = 1e-10;
+const TOLERANCE_MM = 1e-8;
 
 /**
  * Slots in an outline, parallel to one of its sides.

@@ -1,5 +1,6 @@
 /** The geometry of mouths and blanks for who draws or makes them. Not needed for a rectangle that is blanked from outboard. */
 import { blankOf } from '../duct/blank-keys.ts';
+import { blankFor, type Covered } from '../duct/blank.ts';
 import type { MouthKeys } from '../duct/mouth-area.ts';
 import { mouthOutline } from '../duct/mouth-outline.ts';
 import { sweepOf } from '../duct/sweep.ts';
@@ -10,6 +11,17 @@ export { blankFor, leastCovered, pointsPerMm, type Blank, type Covered } from '.
 export { areaLoop, sidesOf, type Corner2, type Loop } from '../duct/loop.ts';
 export { mouthOutline, sizeMouth, type MouthOutline } from '../duct/mouth-outline.ts';
 export { blankOf, type MouthKeys };
+
+const lastBlanks = new WeakMap<Duct, { pct: number; covered: Covered }>();
+
+/** What the blank of a duct covers; the last one is remembered, for it is drawn and told of at once. */
+export function blankAt(duct: Duct, pct: number): Covered {
+  const last = lastBlanks.get(duct);
+  if (last?.pct === pct) return last.covered;
+  const covered = blankFor(mouthOutline(duct), blankOf(duct), pct);
+  lastBlanks.set(duct, { pct, covered });
+  return covered;
+}
 
 const reaches = new WeakMap<Duct, Reach>();
 

@@ -1,6 +1,6 @@
 /** A mouth of any form and its blank in pixels of a drawing: outline, openings, the edge and where a hand takes it. */
 import type { Duct } from '../../engine/index.ts';
-import { blankFor, blankOf, mouthOutline, sidesOf, taped, type Loop } from '../../engine/scenario/mouth.ts';
+import { blankAt, blankOf, mouthOutline, sidesOf, taped, type Loop } from '../../engine/scenario/mouth.ts';
 import { reachOf } from '../../engine/scenario/tape.ts';
 import { unitName } from '../display/units.ts';
 import { edgeOf, depths, mouthWidth_px } from './mouth-view.ts';
@@ -47,7 +47,7 @@ const CORNER_PX = 12;
 /** @param top - where the mouth begins in its drawing [px] */
 export function mouthShape(duct: Duct, scale: number, top: number): MouthShape {
   const outline = mouthOutline(duct);
-  const { kind, from, ...blank } = blankOf(duct);
+  const { kind, from } = blankOf(duct);
   const { across_mm, pctAt, depthFor } = reachOf(taped(duct));
   const width = mouthWidth_px(outline.width_mm, scale);
   const depth = Math.round(outline.height_mm * scale);
@@ -93,12 +93,7 @@ export function mouthShape(duct: Duct, scale: number, top: number): MouthShape {
         ? { ...whole, top: edge, height: top + depth - edge }
         : { ...whole, height: edge - top };
     },
-    openingsAt: (pct) =>
-      isEdge
-        ? ''
-        : blankFor(outline, { kind, from, ...blank }, pct)
-            .openings.map(pathOf)
-            .join(''),
+    openingsAt: (pct) => (isEdge ? '' : blankAt(duct, pct).openings.map(pathOf).join('')),
     depths: (pct) => depths(across_mm, depthFor(pct)),
   };
 }

@@ -1,6 +1,6 @@
 /** A mouth in words. */
 import type { Duct } from '../../engine/index.ts';
-import { blankFor, blankOf, mouthOutline, sizeMouth } from '../../engine/scenario/mouth.ts';
+import { blankAt, blankOf, sizeMouth } from '../../engine/scenario/mouth.ts';
 import { withUnit } from './format.ts';
 import { mouthSize } from './headings.ts';
 
@@ -23,7 +23,7 @@ export function mouthWords(duct: Duct): string {
 export function plateWords(duct: Duct, blanking_pct: number): string | null {
   const blank = blankOf(duct);
   if (blank.kind === 'edge') return null;
-  const { openings, opening_mm } = blankFor(mouthOutline(duct), blank, blanking_pct);
+  const { openings, opening_mm } = blankAt(duct, blanking_pct);
   if (opening_mm === null) return openings.length > 0 ? 'no plate' : 'a closed plate';
   const size = withUnit(opening_mm, 'mm', 1);
   if (blank.kind === 'hole') return `hole ${size} wide`;
