@@ -24,7 +24,7 @@ interface Arc {
 
 /** A bulge of a quarter, and of half a circle. */
 export const QUARTER = Math.SQRT2 - 1;
-export const HALF = 1;
+const HALF = 1;
 
 export const corner = (x_mm: number, y_mm: number, bulge = 0): Corner2 => ({ x_mm, y_mm, bulge });
 

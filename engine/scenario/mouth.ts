@@ -1,16 +1,14 @@
 /** The geometry of mouths and blanks for who draws or makes them. Not needed for a rectangle that is blanked from outboard. */
 import { blankOf } from '../duct/blank-keys.ts';
 import { blankFor, type Covered } from '../duct/blank.ts';
-import type { MouthKeys } from '../duct/mouth-area.ts';
 import { mouthOutline } from '../duct/mouth-outline.ts';
 import { sweepOf } from '../duct/sweep.ts';
 import type { Duct } from './schema.ts';
 import type { Reach, Tape } from './tape.ts';
 
-export { blankFor, leastCovered, pointsPerMm, type Blank, type Covered } from '../duct/blank.ts';
-export { areaLoop, sidesOf, type Corner2, type Loop } from '../duct/loop.ts';
-export { mouthOutline, sizeMouth, type MouthOutline } from '../duct/mouth-outline.ts';
-export { blankOf, type MouthKeys };
+export { sidesOf, type Loop } from '../duct/loop.ts';
+export { sizeMouth } from '../duct/mouth-outline.ts';
+export { blankOf, mouthOutline };
 
 const lastBlanks = new WeakMap<Duct, { pct: number; covered: Covered }>();
 

@@ -16,12 +16,17 @@ async function drop(page: Page, scenario: object): Promise<void> {
 
 const mouth = (page: Page, axle: string) => page.getByRole('region', { name: `${axle} mouth` });
 
-async function dragGrip(page: Page, axle: string, by: { x: number; y: number }): Promise<void> {
-  const grip = (await mouth(page, axle).locator('.grip').boundingBox())!;
-  const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+/** Of the edge's grip. */
+async function middleOf(page: Page, axle: string): Promise<{ x: number; y: number }> {
+  const { x, y, width, height } = (await mouth(page, axle).locator('.grip').boundingBox())!;
+  return { x: x + width / 2, y: y + height / 2 };
+}
+
+async function dragDown(page: Page, axle: string, by: number): Promise<void> {
+  const { x, y } = await middleOf(page, axle);
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await page.mouse.move(x + by.x, y + by.y, { steps: 8 });
+  await page.mouse.move(x, y + by, { steps: 8 });
   await page.mouse.up();
 }
 
@@ -41,13 +46,13 @@ test('a round mouth is drawn, dragged and taped as one, a plate with slots as on
   await expect(mouth(page, 'rear').getByRole('button', { name: /strip/ })).toHaveCount(0);
 
   await mouth(page, 'front').getByRole('button', { name: 'One strip more, front' }).click();
-  await expect(slider('Front blanking')).toHaveValue('50'); // two strips: half a circle; 19.55 % was too near
-  const [before] = await Promise.all([mouth(page, 'front').locator('.grip').boundingBox()]);
-  await dragGrip(page, 'front', { x: 0, y: 20 });
-  const after = await mouth(page, 'front').locator('.grip').boundingBox();
+  await expect(slider('Front blanking')).toHaveValue('50'); // two strips of 25 mm: half a circle
+  const before = await middleOf(page, 'front');
+  await dragDown(page, 'front', 20);
+  const after = await middleOf(page, 'front');
   expect(Number(await slider('Front blanking').inputValue())).toBeGreaterThan(60);
-  expect(after!.y - before!.y).toBeGreaterThan(15);
-  expect(after!.x).toBeCloseTo(before!.x, 0);
+  expect(after.y - before.y).toBeGreaterThan(15);
+  expect(after.x).toBeCloseTo(before.x, 0);
 
   // as open as three slots can be, and no more
   await slider('Rear blanking').press('Home');
