@@ -3,7 +3,7 @@ import { corner, QUARTER, type Loop } from './loop.ts';
 import { areaMouth, areaPolygon, radiusCorner, type MouthKeys } from './mouth-area.ts';
 import { ovalLoop } from './oval.ts';
 
-export type { Corner2, Loop } from './loop.ts';
+export type { Loop } from './loop.ts';
 
 export interface MouthOutline {
   readonly kind: NonNullable<MouthKeys['mouth_shape']>;
