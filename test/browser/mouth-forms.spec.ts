@@ -63,4 +63,7 @@ test('a round mouth is drawn, dragged and taped as one, a plate with slots as on
     page.getByText(/Expected 0, or \d+ to 100: the least that a blank with these slots covers/),
   ).toBeVisible();
   await expect(slider('Rear blanking')).toHaveValue('0');
+  // minus and plus go over what cannot be cut
+  await page.getByRole('button', { name: 'More: Rear blanking' }).click();
+  await expect(mouth(page, 'rear')).toContainText(/3 slots of/);
 });

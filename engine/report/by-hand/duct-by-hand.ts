@@ -1,7 +1,7 @@
 /** The duct of a corner by hand: what the air brings, what the mouth takes, and what comes through. */
 import type { AirPathGeometry } from '../../duct/air-path.ts';
 import { ductLossFreeArea } from '../../duct/duct-resistance.ts';
-import { lossBlankedMouth } from '../../duct/loss-mouth.ts';
+import { conductanceMouth, thickEdge } from '../../duct/loss-perforated.ts';
 import type { HandAir } from './hand-air.ts';
 import { of, type HandLine } from './hand-line.ts';
 
@@ -29,18 +29,7 @@ export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
       source: 'Bernoulli; moist air by ASHRAE Fundamentals 2017',
       check: 'moist-air',
     },
-    {
-      what: 'Loss of the blanked mouth, in dynamic pressures of the whole mouth',
-      equation: 'ζ = (1.707 − f)² / f²',
-      given: [
-        of('f', 'share', openFraction, 'open'),
-        of('A', 'area', geometry.mouthArea_m2, 'the whole mouth'),
-      ],
-      found: of('ζ', 'number', openFraction > 0 ? lossBlankedMouth(openFraction) : Infinity),
-      model: null,
-      source: 'general orifice form of Idelchik (from memory; its limits are tested)',
-      check: 'blanked-mouth',
-    },
+    mouthByHand(geometry, openFraction),
     {
       what: 'Air through the duct; how the pressure parts between duct, vanes and leak is the model’s balance',
       equation: 'ṁ = A √(2 ρ Δp)',
@@ -60,6 +49,27 @@ export function ductByHand(geometry: AirPathGeometry, at: HandAir): HandLine[] {
       check: 'air-network',
     },
   ];
+}
+
+function mouthByHand({ mouthArea_m2, blankDepth }: AirPathGeometry, openFraction: number): HandLine {
+  const isPerforated = blankDepth !== undefined;
+  return {
+    what: 'Loss of the blanked mouth, in dynamic pressures of the whole mouth',
+    equation: isPerforated ? 'ζ = (½ + τ (1 − f) + (1 − f)²) / f²' : 'ζ = (1.707 − f)² / f²',
+    given: [
+      of('f', 'share', openFraction, 'open'),
+      ...(isPerforated
+        ? [of('τ', 'number', thickEdge(blankDepth), 'for a plate as thick beside its holes')]
+        : []),
+      of('A', 'area', mouthArea_m2, 'the whole mouth'),
+    ],
+    found: of('ζ', 'number', conductanceMouth(openFraction, blankDepth) ** -2),
+    model: null,
+    source: isPerforated
+      ? 'thick-edged openings by Idelchik, diagram 4-12, as a Modelica library has it; not validated over a mouth'
+      : 'general orifice form of Idelchik (from memory; its limits are tested)',
+    check: isPerforated ? null : 'blanked-mouth',
+  };
 }
 
 function ratioName(behind: number): string {

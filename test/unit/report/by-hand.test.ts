@@ -46,6 +46,19 @@ const corrected = (): Scenario =>
     'correction.emissivity.factor': 1.1,
   });
 
+describe('the mouth by hand', () => {
+  it('has the law of its blank: a plate of many holes is reckoned with its own', () => {
+    const plate = { 'brakes.front.duct.blank': 'perforated', 'blanking_pct.front': 70 };
+    const mouth = line(followed(changed(plate)), 'Loss of the blanked mouth');
+    const closed = 1 - given(mouth, 'f');
+    expect(mouth.found.value).toBeCloseTo((0.5 + given(mouth, 'τ') * closed + closed ** 2) / 0.3 ** 2, 1);
+    expect(mouth.check).toBeNull();
+    const taped = line(followed(changed({ 'blanking_pct.front': 70 })), 'Loss of the blanked mouth');
+    expect(taped.found.value).toBeCloseTo((1.407 / 0.3) ** 2, 9);
+    expect(taped.found.value).toBeGreaterThan(mouth.found.value);
+  });
+});
+
 describe('the main numbers by hand', () => {
   const hand = followed(shippedStint('sorrelby-20'));
 
