@@ -19,7 +19,7 @@ module.exports = {
         pathNot: [
           '^engine/',
           '^scenarios/(.*[.]json|index[.]ts)$',
-          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand)/',
+          'node_modules/(valibot|d3-dsv|@types/d3-dsv|pure-rand|clipper2-ts|@tarikjabiri/dxf)/',
         ],
       },
     ),

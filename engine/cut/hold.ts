@@ -1,0 +1,124 @@
+/** What holds a plate: fasteners along the rim, and a tab to pull it out by and to tie it to. */
+
+import { problem, type Problem } from '../scenario/problem.ts';
+import { FASTENERS, MOST_FASTENERS, PITCH_MM, PULL_TAB } from './fastener.ts';
+import { roundedByMoving } from './offset.ts';
+import { insideOf } from './path.ts';
+import type { Plate, RoundHole } from './plate.ts';
+import { distanceToLoop_mm, chosenPlaces, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
+import { roundedCorners } from './round-corners.ts';
+import { beyond, toTheLeft, type Point } from './side.ts';
+import { withTabs, type Tab } from './tab.ts';
+import type { PanelWish } from './wish.ts';
+
+export interface Held {
+  plate: Plate;
+  problems: Problem[];
+}
+
+/** Kept free on both sides of a tab, beyond the round corners at its root [mm] */
+const ROOT_MM = 1;
+
+/** A plate with its fasteners and its pull tab. What has been placed is added to `taken`. */
+export function heldPlate(flat: Plate, wish: PanelWish, taken: RimPlace[]): Held {
+  const wanted = clamp(2, Math.ceil(rimLength_mm(flat.edge, wish.mouth.loop) / PITCH_MM), MOST_FASTENERS);
+  const fasteners =
+    wish.hold === 'tabs' ? tabPlaces(flat, wish, taken, wanted) : holePlaces(flat, wish, wanted);
+  if (wish.hold === 'tabs') taken.push(...fasteners);
+  const pull = pullPlaces(flat, wish, taken);
+  taken.push(...pull);
+  const tabs = [
+    ...(wish.hold === 'tabs' ? fasteners.map((place) => fastenerTab(place, wish)) : []),
+    ...pull.map(pullTab),
+  ];
+  const held = withTabs(flat.edge, tabs);
+  const edge = roundedCorners(held, wish.corner_mm) ?? roundedByMoving(held, wish.corner_mm);
+  const holes = [...fasteners.map((place) => fastenerHole(place, wish)), ...pull.map(tetherHole)];
+  return {
+    plate: { ...flat, edge, holes },
+    problems: [...fastenerProblems(fasteners.length, wish), ...pullProblems(pull.length)],
+  };
+}
+
+const clamp = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
+
+function tabPlaces(flat: Plate, wish: PanelWish, taken: readonly RimPlace[], count: number): RimPlace[] {
+  const { edge_mm } = FASTENERS[wish.fastener];
+  return standingOut(flat, wish, { width_mm: 2 * edge_mm, length_mm: 2 * edge_mm }, taken, count);
+}
+
+const pullPlaces = (flat: Plate, wish: PanelWish, taken: readonly RimPlace[]): RimPlace[] =>
+  standingOut(flat, wish, PULL_TAB, taken, 1);
+
+/** Places for tabs of a size that reach no other part of the mouth. */
+function standingOut(
+  { edge }: Plate,
+  { mouth, corner_mm }: PanelWish,
+  size: { width_mm: number; length_mm: number },
+  taken: readonly RimPlace[],
+  count: number,
+): RimPlace[] {
+  const root_mm = corner_mm + ROOT_MM;
+  const isInside = insideOf(mouth.loop);
+  const free = rimPlaces(edge, mouth.loop, { width_mm: size.width_mm, root_mm }).filter((place) =>
+    tips(place, size).every(
+      (tip) => !isInside(tip) && distanceToLoop_mm(mouth.loop, tip) > size.length_mm / 2,
+    ),
+  );
+  const apart_mm = PULL_TAB.width_mm + 2 * root_mm;
+  return chosenPlaces(free, count, { apart_mm, taken });
+}
+
+const tips = (place: RimPlace, { width_mm, length_mm }: { width_mm: number; length_mm: number }): Point[] =>
+  [-0.5, 0, 0.5].map((share) =>
+    beyond(beyond(place.middle, place.outward, length_mm), toTheLeft(place.outward), share * width_mm),
+  );
+
+/** Holes in the plate itself, as far from every edge as their fastener wants. */
+function holePlaces({ edge, openings }: Plate, { mouth, fastener }: PanelWish, count: number): RimPlace[] {
+  const { edge_mm } = FASTENERS[fastener];
+  const free = rimPlaces(edge, mouth.loop, { width_mm: edge_mm, root_mm: 0 }).filter((place) => {
+    const middle = beyond(place.middle, place.outward, -edge_mm);
+    return [edge, ...openings].every((loop) => distanceToLoop_mm(loop, middle) > edge_mm - 0.02);
+  });
+  return chosenPlaces(free, count, { apart_mm: 2 * edge_mm, taken: [] });
+}
+
+const fastenerTab = (place: RimPlace, { fastener }: PanelWish): Tab => ({
+  place,
+  length_mm: 2 * FASTENERS[fastener].edge_mm,
+});
+
+const pullTab = (place: RimPlace): Tab => ({ place, length_mm: PULL_TAB.length_mm });
+
+function fastenerHole({ middle, outward }: RimPlace, { hold, fastener }: PanelWish): RoundHole {
+  const { hole_mm, edge_mm } = FASTENERS[fastener];
+  const at = beyond(middle, outward, hold === 'tabs' ? edge_mm : -edge_mm);
+  return { ...at, diameter_mm: hole_mm, use: 'fastener' };
+}
+
+const tetherHole = ({ middle, outward }: RimPlace): RoundHole => ({
+  ...beyond(middle, outward, PULL_TAB.length_mm - PULL_TAB.tether_mm * 1.5),
+  diameter_mm: PULL_TAB.tether_mm,
+  use: 'tether',
+});
+
+function fastenerProblems(found: number, { hold, fastener }: PanelWish): Problem[] {
+  if (found >= 2) return [];
+  const { edge_mm, name } = FASTENERS[fastener];
+  const what =
+    hold === 'tabs' ? `tabs of ${2 * edge_mm} mm on the rim` : `holes ${edge_mm} mm from every edge`;
+  const hint = hold === 'tabs' ? 'a smaller fastener, or holes?' : 'a smaller fastener, or tabs?';
+  return [problem('panel.hold', `room for ${found}`, `room for 2 ${what} (${name})`, hint)];
+}
+
+const pullProblems = (found: number): Problem[] =>
+  found > 0
+    ? []
+    : [
+        problem(
+          'panel.pull_tab',
+          'no room',
+          `${PULL_TAB.width_mm} mm of free rim for the tab to pull and tether it by`,
+        ),
+      ];
