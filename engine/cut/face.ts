@@ -37,7 +37,7 @@ export const codeOf = (words: PanelWords): string => {
 };
 
 /** Heights of capitals: wanted, and the least that is legible in a pit garage (common practice, no source) [mm] */
-const CODE = { wanted_mm: 7, least_mm: 3.5 };
+const CODE = { wanted_mm: 7, least_mm: 3 };
 const TITLE = { wanted_mm: 4.5, least_mm: 2.5 };
 const NOTE = { wanted_mm: 2.5, least_mm: 2 };
 /** From line to line over the height of capitals. */
@@ -86,7 +86,7 @@ const arrowItem = (isOutLeft: boolean): Item => ({
 });
 
 const itemsOf = (words: PanelWords): Item[] => [
-  textItem(codeOf(words), CODE),
+  { ...textItem(codeOf(words), CODE), text: `write on its face: ${codeOf(words)}` },
   textItem(`${words.letter}  ${words.blanking_pct} %  ${words.axle} ${words.side}`, TITLE),
   arrowItem(words.side === 'left'),
   textItem(`fits mouth ${words.mouth}`, NOTE),

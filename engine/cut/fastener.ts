@@ -17,8 +17,8 @@ export const FASTENERS: Record<FastenerKind, Fastener> = {
   M5: { kind: 'M5', name: 'M5, hole 5.5 mm', hole_mm: 5.5, edge_mm: 10 },
 };
 
-/** The tab that pulls the panel out and holds its tether (common practice, no source) */
-export const PULL_TAB = { width_mm: 26, length_mm: 22, tether_mm: 5 };
+/** The tab that pulls the panel out and holds its tether, wide enough for a code (common practice, no source) */
+export const PULL_TAB = { width_mm: 28, length_mm: 22, tether_mm: 5 };
 
 /** Along the rim there is a fastener at least every so often (common practice, no source) [mm] */
 export const PITCH_MM = 150;

@@ -5,8 +5,9 @@ import { FASTENERS, MOST_FASTENERS, PITCH_MM, PULL_TAB } from './fastener.ts';
 import { roundedByMoving } from './offset.ts';
 import { insideOf } from './path.ts';
 import type { Plate, RoundHole } from './plate.ts';
-import { distanceToLoop_mm, chosenPlaces, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
+import { distanceToLoop_mm, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
 import { roundedCorners } from './round-corners.ts';
+import { spreadOut } from './spread-out.ts';
 import { beyond, toTheLeft, type Point } from './side.ts';
 import { withTabs, type Tab } from './tab.ts';
 import type { PanelWish } from './wish.ts';
@@ -65,8 +66,7 @@ function standingOut(
       (tip) => !isInside(tip) && distanceToLoop_mm(mouth.loop, tip) > size.length_mm / 2,
     ),
   );
-  const apart_mm = PULL_TAB.width_mm + 2 * root_mm;
-  return chosenPlaces(free, count, { apart_mm, taken });
+  return spreadOut(free, count, taken);
 }
 
 const tips = (place: RimPlace, { width_mm, length_mm }: { width_mm: number; length_mm: number }): Point[] =>
@@ -77,11 +77,11 @@ const tips = (place: RimPlace, { width_mm, length_mm }: { width_mm: number; leng
 /** Holes in the plate itself, as far from every edge as their fastener wants. */
 function holePlaces({ edge, openings }: Plate, { mouth, fastener }: PanelWish, count: number): RimPlace[] {
   const { edge_mm } = FASTENERS[fastener];
-  const free = rimPlaces(edge, mouth.loop, { width_mm: edge_mm, root_mm: 0 }).filter((place) => {
+  const free = rimPlaces(edge, mouth.loop, { width_mm: 2 * edge_mm, root_mm: 0 }).filter((place) => {
     const middle = beyond(place.middle, place.outward, -edge_mm);
     return [edge, ...openings].every((loop) => distanceToLoop_mm(loop, middle) > edge_mm - 0.02);
   });
-  return chosenPlaces(free, count, { apart_mm: 2 * edge_mm, taken: [] });
+  return spreadOut(free, count, []);
 }
 
 const fastenerTab = (place: RimPlace, { fastener }: PanelWish): Tab => ({

@@ -48,8 +48,8 @@ function flatPlates({ coveredAt, blanking_pct, corner_mm }: PanelWish): Plate[] 
   const asIs = roundedPlates(asked, corner_mm);
   if (Math.abs(lacking_mm2(asIs)) < 1e-6 * asked.covered_mm2) return asIs;
   const bracket = {
-    low: Math.max(0, blanking_pct - MOVE_PCT),
-    high: Math.min(100, blanking_pct + MOVE_PCT),
+    low: Math.max(0, asked.covered_pct - MOVE_PCT),
+    high: Math.min(100, asked.covered_pct + MOVE_PCT),
     tolerance: SETTLED_PCT,
   };
   return platesAt(rootFalling((pct) => lacking_mm2(platesAt(pct)), bracket));

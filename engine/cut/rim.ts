@@ -2,21 +2,15 @@
 
 import type { Loop } from '../duct/loop.ts';
 import { loopLength_mm, sidesOf } from './path.ts';
-import {
-  direction,
-  distance_mm,
-  distanceToSide_mm,
-  sideLength_mm,
-  sidePoint,
-  toTheRight,
-  type Point,
-} from './side.ts';
+import { direction, distanceToSide_mm, sideLength_mm, sidePoint, toTheRight, type Point } from './side.ts';
 
 /** A stretch of the plate's edge that lies on the mouth's rim, between two ways along that edge. */
 export interface RimPlace {
   start_mm: number;
   middle_mm: number;
   end_mm: number;
+  /** What it takes of the rim, with what must stay free beside it. */
+  room_mm: number;
   middle: Point;
   /** How far it bows out of the straight line between its ends, of its length. */
   bow: number;
@@ -31,7 +25,7 @@ const STEPS_OF = 8;
 /** An edge lies on the rim where it is nearer than this [mm] */
 const ON_RIM_MM = 0.05;
 /** How far a stretch may bow out of the straight line between its ends, of its length; and how much more than the best. */
-const MOST_BOW = 0.15;
+const MOST_BOW = 0.3;
 const MORE_BOW = 0.02;
 
 export const distanceToLoop_mm = (loop: Loop, point: Point): number =>
@@ -76,6 +70,7 @@ export function rimPlaces(
         start_mm: at_mm - width_mm / 2,
         middle_mm: at_mm,
         end_mm: at_mm + width_mm / 2,
+        room_mm: width_mm + 2 * root_mm,
         middle,
         bow,
         outward,
@@ -88,50 +83,4 @@ export function rimPlaces(
 export function rimLength_mm(plate: Loop, mouth: Loop): number {
   const onRim = sidesOf(plate).filter((side) => distanceToLoop_mm(mouth, sidePoint(side, 0.5)) < ON_RIM_MM);
   return onRim.reduce((sum, side) => sum + sideLength_mm(side), 0);
-}
-
-/** The straightest places that are enough, or all. */
-export function chosenPlaces(
-  places: readonly RimPlace[],
-  count: number,
-  room: { apart_mm: number; taken: readonly RimPlace[] },
-): RimPlace[] {
-  const least = Math.min(...places.map(({ bow }) => bow));
-  const straight = farApart(
-    places.filter(({ bow }) => bow <= least + MORE_BOW),
-    count,
-    room,
-  );
-  return straight.length < count ? farApart(places, count, room) : straight;
-}
-
-/** So many of the places, as far from each other and from those taken as can be, and none nearer than `apart_mm`. */
-function farApart(
-  places: readonly RimPlace[],
-  count: number,
-  { apart_mm, taken }: { apart_mm: number; taken: readonly RimPlace[] },
-): RimPlace[] {
-  const chosen = taken.length > 0 ? [] : furthestPair(places, count);
-  while (chosen.length < count) {
-    const room = (place: RimPlace): number =>
-      Math.min(...[...taken, ...chosen].map((other) => distance_mm(place.middle, other.middle)));
-    const best = places.reduce<RimPlace | null>((a, b) => (a && room(a) >= room(b) - 1e-6 ? a : b), null);
-    if (!best || room(best) < apart_mm) return chosen;
-    chosen.push(best);
-  }
-  const isCrowded = chosen.length === 2 && distance_mm(chosen[0]!.middle, chosen[1]!.middle) < apart_mm;
-  return isCrowded ? chosen.slice(0, 1) : chosen;
-}
-
-function furthestPair(places: readonly RimPlace[], count: number): RimPlace[] {
-  if (places.length === 0 || count < 2) return places.slice(0, count);
-  let best = [places[0]!, places[0]!];
-  let furthest = -1;
-  for (const [i, a] of places.entries()) {
-    for (const b of places.slice(i + 1)) {
-      const apart = distance_mm(a.middle, b.middle);
-      if (apart > furthest + 1e-6) [best, furthest] = [[a, b], apart];
-    }
-  }
-  return best;
 }

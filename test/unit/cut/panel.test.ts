@@ -1,0 +1,203 @@
+import { Clipper, FillRule } from 'clipper2-ts';
+import { describe, expect, it } from 'vitest';
+import { codeOf, faceOf } from '../../../engine/cut/face.ts';
+import { FASTENERS, PULL_TAB } from '../../../engine/cut/fastener.ts';
+import type { Panel } from '../../../engine/cut/panel.ts';
+import { boxOf, flattened, insideOf, sidesOf } from '../../../engine/cut/path.ts';
+import { cutsOf, mirroredPlate, plateArea_mm2 } from '../../../engine/cut/plate.ts';
+import { distanceToLoop_mm } from '../../../engine/cut/rim.ts';
+import { radiusOf, tangent, turn } from '../../../engine/cut/side.ts';
+import { problemLine } from '../../../engine/scenario/problem.ts';
+import type { Loop } from '../../../engine/duct/loop.ts';
+import { BLANKS, MOUTHS, panelOf, wishOf, WORDS } from '../../support/cut.ts';
+
+const all = Object.entries(MOUTHS).flatMap(([name, mouth]) =>
+  BLANKS.flatMap((blank) =>
+    [35, 60, 85].map((blanking_pct) => ({
+      name: `${name}, ${Object.values(blank).join(' ')}, ${blanking_pct} %`,
+      wish: wishOf(mouth, blank, { blanking_pct }),
+      panel: panelOf(mouth, blank, { blanking_pct }),
+    })),
+  ),
+);
+const linesOf = ({ problems }: Panel): string[] => problems.map(problemLine);
+const polygon = (loop: Loop): { x: number; y: number }[] =>
+  flattened(loop).map(({ x_mm, y_mm }) => ({ x: x_mm, y: y_mm }));
+
+describe('a panel', () => {
+  it.each(all)('closes the planned share of $name, its round corners counted', ({ wish, panel }) => {
+    const planned = wish.coveredAt(wish.blanking_pct).covered_mm2;
+    const inMouth = panel.plates.flatMap(({ edge, openings }) =>
+      Clipper.intersectD(
+        [polygon(edge), ...openings.map(polygon)],
+        [polygon(wish.mouth.loop)],
+        FillRule.NonZero,
+        4,
+      ),
+    );
+    expect(Math.abs(Clipper.areaPathsD(inMouth)) / planned).toBeCloseTo(1, 3);
+    expect(panel.closes_mm2 / planned).toBeCloseTo(1, 5);
+  });
+
+  it('can be made of every kind of blank in every mouth', () => {
+    const refused = all.filter(({ panel }) => panel.problems.length > 0);
+    expect(refused.map(({ name, panel }) => `${name}: ${linesOf(panel).join()}`)).toEqual([]);
+  });
+
+  it('has no corner sharper than R3 but on the rim of its mouth, and edges that run smoothly', () => {
+    for (const { wish, panel } of all) {
+      for (const { edge } of panel.plates) {
+        const sides = sidesOf(edge);
+        const sharpest = Math.max(
+          ...sides.map((side, i) => Math.abs(turn(tangent(sides.at(i - 1)!, 1), tangent(side, 0)))),
+        );
+        expect(sharpest).toBeLessThan(0.02);
+        const radii = sides.filter(({ bulge }) => bulge !== 0).map(radiusOf);
+        expect(Math.min(...radii)).toBeGreaterThan(wish.corner_mm - 1e-6);
+      }
+    }
+  });
+
+  it('stands out of its mouth with at least two tabs and one to pull it by, each with its hole clear of edge and mouth', () => {
+    for (const { wish, panel } of all) {
+      const isInside = insideOf(wish.mouth.loop);
+      for (const { edge, holes } of panel.plates) {
+        expect(holes.filter(({ use }) => use === 'fastener').length).toBeGreaterThanOrEqual(2);
+        expect(holes.filter(({ use }) => use === 'tether')).toHaveLength(1);
+        for (const hole of holes) {
+          expect(isInside(hole)).toBe(false);
+          expect(insideOf(edge)(hole)).toBe(true);
+          expect(distanceToLoop_mm(edge, hole)).toBeGreaterThan(hole.diameter_mm);
+          expect(distanceToLoop_mm(wish.mouth.loop, hole)).toBeGreaterThan(hole.diameter_mm);
+        }
+      }
+    }
+  });
+
+  it('has tabs whose area is that of their form', () => {
+    const { plates, closes_mm2 } = panelOf(MOUTHS.rectangle!, {});
+    const root = (1 - Math.PI / 4) * 9; // taken at both outer corners, given at both roots
+    const tab = 2 * FASTENERS.M4.edge_mm * 2 * FASTENERS.M4.edge_mm - 2 * root + 2 * root;
+    const pull = PULL_TAB.width_mm * PULL_TAB.length_mm;
+    const [plate] = plates;
+    const tabs = plate!.holes.length - 1;
+    expect(plateArea_mm2(plate!)).toBeCloseTo(closes_mm2 + tabs * tab + pull, 1);
+  });
+
+  it('holds itself through the plate where it is asked to, and stays inside of its mouth but for the pull tab', () => {
+    const wish = wishOf(MOUTHS.rectangle!, {}, { hold: 'holes', fastener: 'quarter-turn' });
+    const { plates, problems } = panelOf(MOUTHS.rectangle!, {}, { hold: 'holes', fastener: 'quarter-turn' });
+    expect(problems).toEqual([]);
+    const [{ edge, holes }] = plates as [(typeof plates)[0]];
+    const fasteners = holes.filter(({ use }) => use === 'fastener');
+    expect(fasteners.map(({ diameter_mm }) => diameter_mm)).toEqual(fasteners.map(() => 8));
+    expect(fasteners.every(insideOf(wish.mouth.loop))).toBe(true);
+    for (const hole of fasteners) expect(distanceToLoop_mm(edge, hole)).toBeGreaterThan(11.9);
+    const box = boxOf([edge]);
+    expect(box.right_mm - box.left_mm).toBeCloseTo(72 + (2 * (1 - Math.PI / 4) * 9 * 2) / 80, 2); // what four corners lose, made good
+  });
+
+  it('is itself when it is mirrored twice', () => {
+    for (const { panel } of all) {
+      for (const plate of panel.plates) expect(mirroredPlate(mirroredPlate(plate))).toEqual(plate);
+    }
+  });
+});
+
+describe('a panel that cannot be cut', () => {
+  const only = (panel: Panel): string => {
+    expect(linesOf(panel)).toHaveLength(1);
+    return linesOf(panel)[0]!;
+  };
+
+  it('is refused where the hose could draw it in', () => {
+    expect(only(panelOf(MOUTHS.rectangle!, {}, { hose_mm: 200 }))).toMatch(
+      /^panel\.longest_mm: expected more than the hose of 200 mm, got 1\d\d(\.\d)? \(it could be drawn in\)$/,
+    );
+  });
+
+  it('is refused where it is larger than its mouth and its tabs', () => {
+    const smaller = wishOf({ mouth_width_mm: 60, mouth_height_mm: 80 }, {}).mouth;
+    const lines = linesOf(panelOf(MOUTHS.rectangle!, {}, { mouth: smaller, blanking_pct: 85 }));
+    expect(lines.filter((line) => line.startsWith('panel.beyond_the_mouth_mm'))).toHaveLength(1);
+  });
+
+  it('is refused where its corners are sharper than R3', () => {
+    expect(only(panelOf(MOUTHS.rectangle!, {}, { corner_mm: 2 }))).toBe(
+      'panel.corner_mm: expected at least 3, got 2 (no sharp edges)',
+    );
+  });
+
+  it('is refused where there is nothing to cut', () => {
+    expect(only(panelOf(MOUTHS.rectangle!, {}, { blanking_pct: 0 }))).toBe(
+      'panel.blanking_pct: expected more than 0, got 0 (nothing to cut)',
+    );
+  });
+
+  it('is refused where the plate is narrower than its corners', () => {
+    const lines = linesOf(panelOf(MOUTHS.rectangle!, {}, { blanking_pct: 3 }));
+    expect(lines[0]).toContain('a plate wider than 6 mm');
+  });
+
+  it('is refused where no fastener finds room', () => {
+    const lines = linesOf(panelOf(MOUTHS.rectangle!, { blank: 'perforated' }, { hold: 'holes' }));
+    expect(lines).toEqual([
+      "panel.hold: expected room for 2 holes 9 mm from every edge (M4, hole 4.5 mm), got 'room for 0' (a smaller fastener, or tabs?)",
+    ]);
+  });
+});
+
+describe("a panel's face", () => {
+  it('has its code on it, or asks beside the plate to write it there where no plate is wide enough', () => {
+    const code = codeOf(WORDS);
+    const withoutCode = all.filter(({ panel }) =>
+      panel.plates.some((plate) => {
+        const { drawing, leftOver } = faceOf(plate, WORDS);
+        const isThere = drawing.letters.some(({ text }) => text === code);
+        expect(leftOver.includes(`write on its face: ${code}`)).toBe(!isThere);
+        return !isThere;
+      }),
+    );
+    const between = ['35', '60'].map((pct) => `round, perforated, ${pct} %`); // holes up to its rim
+    expect(withoutCode.map(({ name }) => name)).toEqual(between);
+  });
+
+  it('says on a plain plate all there is to say, and every line lies on the plate', () => {
+    const { plates } = panelOf(MOUTHS.rectangle!, {});
+    const { drawing, leftOver } = faceOf(plates[0]!, { ...WORDS, supersedes: 'AF' });
+    expect(leftOver).toEqual([]);
+    expect(drawing.letters.map(({ text }) => text).slice(1)).toEqual([
+      'C  60 %  front left',
+      'UP',
+      'OUT',
+      'fits mouth rectangle, 120 x 80 mm',
+      '2031-05-04  model 12ab 34cd',
+      'supersedes AF',
+    ]);
+    const isOn = insideOf(plates[0]!.edge);
+    expect(drawing.letters.every(({ at }) => isOn(at))).toBe(true);
+    expect(drawing.strokes.flatMap(({ path }) => path).every(isOn)).toBe(true);
+  });
+
+  it('points OUT to the side of the car that its corner is on', () => {
+    const { plates } = panelOf(MOUTHS.rectangle!, {});
+    const outAndUp = (side: 'left' | 'right'): number => {
+      const plate = side === 'left' ? plates[0]! : mirroredPlate(plates[0]!);
+      const { letters } = faceOf(plate, { ...WORDS, side }).drawing;
+      const x = (word: string): number => letters.find(({ text }) => text === word)!.at.x_mm;
+      return x('OUT') - x('UP');
+    };
+    expect(outAndUp('left')).toBeLessThan(0);
+    expect(outAndUp('right')).toBeGreaterThan(0);
+  });
+
+  it('keeps clear of every edge and hole', () => {
+    for (const { panel } of all) {
+      for (const plate of panel.plates) {
+        for (const { at } of faceOf(plate, WORDS).drawing.letters) {
+          for (const cut of cutsOf(plate)) expect(distanceToLoop_mm(cut, at)).toBeGreaterThan(1.9);
+        }
+      }
+    }
+  });
+});
