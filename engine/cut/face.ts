@@ -114,10 +114,9 @@ class Writer {
   }
 
   add(item: Item): void {
-    const room = [this.#room, clearRectangle(this.#places, item.size, this.#taken)].find(
-      (one) => one && scaleIn(one, item) >= item.leastScale,
-    );
-    if (room) this.#draw(item, room);
+    const isEnough = (one: Box | null): one is Box => one !== null && scaleIn(one, item) >= item.leastScale;
+    const room = isEnough(this.#room) ? this.#room : clearRectangle(this.#places, item.size, this.#taken);
+    if (isEnough(room)) this.#draw(item, room);
     else if (item.instead) item.instead.forEach((other) => this.add(other));
     else this.leftOver.push(item.text);
   }

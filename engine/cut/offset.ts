@@ -8,6 +8,8 @@ import { bulgeAround, direction, tangent, turn, type Point, type Side } from './
 
 /** How far a polygon may leave the arc it stands for [mm] */
 const FLAT_MM = 0.002;
+/** The same where nothing is cut along it. */
+const ROUGH_MM = 0.05;
 /** Decimals of a millimetre that a polygon is computed to. */
 const DECIMALS = 4;
 
@@ -34,9 +36,11 @@ const inflated = (loop: Loop, by_mm: number): Loop[] => {
   return isHole ? moved.map(reversed) : moved;
 };
 
-function inflatedAll(loops: readonly Loop[], by_mm: number): Loop[] {
-  const paths = loops.map((loop) => flattened(loop).map(({ x_mm, y_mm }) => ({ x: x_mm, y: y_mm })));
-  const moved = Clipper.inflatePathsD(paths, by_mm, JoinType.Round, EndType.Polygon, 2, DECIMALS, FLAT_MM);
+function inflatedAll(loops: readonly Loop[], by_mm: number, within_mm = FLAT_MM): Loop[] {
+  const paths = loops.map((loop) =>
+    flattened(loop, within_mm).map(({ x_mm, y_mm }) => ({ x: x_mm, y: y_mm })),
+  );
+  const moved = Clipper.inflatePathsD(paths, by_mm, JoinType.Round, EndType.Polygon, 2, DECIMALS, within_mm);
   return moved.map((path) => polygonLoop(path.map(({ x, y }) => ({ x_mm: x, y_mm: y }))));
 }
 
@@ -82,4 +86,4 @@ function movedSide(side: Side, carrier: Carrier, [start, end]: [Joint, Joint]): 
 
 /** What of a plate lies further from every cut than a margin, as polygons. */
 export const clearOf = (cuts: readonly Loop[], margin_mm: number): Point[][] =>
-  inflatedAll(cuts, -margin_mm).map((loop) => [...loop]);
+  inflatedAll(cuts, -margin_mm, ROUGH_MM).map((loop) => [...loop]);

@@ -18,15 +18,15 @@ export interface RimPlace {
   outward: { x: number; y: number };
 }
 
-/** Steps along the edge, about [mm] */
+/** Steps along the edge, and how many are enough for a large one. */
 const STEP_MM = 1;
+const MOST_STEPS = 320;
 /** Their number is a multiple of this, so that a round plate has places right above and right beside its middle. */
 const STEPS_OF = 8;
 /** An edge lies on the rim where it is nearer than this [mm] */
 const ON_RIM_MM = 0.05;
-/** How far a stretch may bow out of the straight line between its ends, of its length; and how much more than the best. */
+/** How far a stretch may bow out of the straight line between its ends, of its length. */
 const MOST_BOW = 0.3;
-const MORE_BOW = 0.02;
 
 export const distanceToLoop_mm = (loop: Loop, point: Point): number =>
   Math.min(...sidesOf(loop).map((side) => distanceToSide_mm(side, point)));
@@ -43,14 +43,15 @@ export function pointAlong(loop: Loop, way_mm: number): Point {
   return loop[0]!;
 }
 
-/** All stretches of so much width on the rim, a millimetre apart at most, with so much of the rim free on both sides. */
+/** All stretches of so much width on the rim, a small step apart, with so much of the rim free on both sides. */
 export function rimPlaces(
   plate: Loop,
   mouth: Loop,
   { width_mm, root_mm }: { width_mm: number; root_mm: number },
 ): RimPlace[] {
   if (plate.length === 0) return [];
-  const count = STEPS_OF * Math.ceil(loopLength_mm(plate) / STEP_MM / STEPS_OF);
+  const steps = Math.min(MOST_STEPS, loopLength_mm(plate) / STEP_MM);
+  const count = STEPS_OF * Math.ceil(steps / STEPS_OF);
   const step_mm = loopLength_mm(plate) / count;
   const points = Array.from({ length: count }, (_, i) => pointAlong(plate, i * step_mm));
   const onRim = points.map((point) => distanceToLoop_mm(mouth, point) < ON_RIM_MM);
