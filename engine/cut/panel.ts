@@ -4,9 +4,10 @@ import { rootFalling } from '../duct/bracketed-root.ts';
 import type { Covered } from '../duct/blank.ts';
 import { areaLoop, type Loop } from '../duct/loop.ts';
 import type { Problem } from '../scenario/problem.ts';
+import { LEAST_CORNER_MM } from './fastener.ts';
 import { heldPlate } from './hold.ts';
 import { roundedByMoving } from './offset.ts';
-import { panelProblems } from './panel-checks.ts';
+import { formProblems, hoseProblems } from './panel-checks.ts';
 import { insideOf } from './path.ts';
 import { plateArea_mm2, type Plate } from './plate.ts';
 import type { RimPlace } from './rim.ts';
@@ -33,14 +34,16 @@ const SETTLED_PCT = 1e-5;
 export function drawPanel(wish: PanelWish): Panel {
   const flat = flatPlates(wish);
   const closes_mm2 = flat.reduce((sum, plate) => sum + plateArea_mm2(plate), 0);
+  const spoilt = formProblems(flat, wish);
+  if (spoilt.length > 0) return { plates: flat, closes_mm2, problems: spoilt };
   const taken: RimPlace[] = [];
   const held = flat.map((plate) => heldPlate(plate, wish, taken));
-  const plates = held.map(({ plate }) => plate);
-  const problems = held.flatMap((one) => one.problems);
-  return { plates, closes_mm2, problems: [...panelProblems(plates, wish), ...problems] };
+  const problems = held.flatMap((one) => [...hoseProblems(one.plate, wish), ...one.problems]);
+  return { plates: held.map(({ plate }) => plate), closes_mm2, problems };
 }
 
 function flatPlates({ coveredAt, blanking_pct, corner_mm }: PanelWish): Plate[] {
+  if (!(corner_mm >= LEAST_CORNER_MM)) return [];
   const asked = coveredAt(blanking_pct);
   const platesAt = (pct: number): Plate[] => roundedPlates(coveredAt(pct), corner_mm);
   const lacking_mm2 = (plates: Plate[]): number =>
