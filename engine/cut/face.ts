@@ -43,6 +43,8 @@ const NOTE = { wanted_mm: 2.5, least_mm: 2 };
 /** From line to line over the height of capitals. */
 const LEADING = 1.6;
 const MOST_LEADING_MM = 3;
+/** Between lettering of two rectangles. */
+const BESIDE_MM = 1.5;
 const LEAST_ARROW = 0.6;
 
 /** One thing of the face: how large it wants to be, how much smaller it may be, and how it is drawn at the middle of its foot. */
@@ -127,7 +129,7 @@ class Writer {
     const foot = { x_mm: (room.left_mm + room.right_mm) / 2, y_mm: room.top_mm - height_mm };
     this.drawings.push(item.draw(foot, scale));
     const top_mm = foot.y_mm - Math.min((LEADING - 1) * height_mm, MOST_LEADING_MM);
-    this.#taken.push({ ...room, bottom_mm: top_mm });
+    this.#taken.push({ ...room, bottom_mm: top_mm, top_mm: room.top_mm + BESIDE_MM });
     this.#room = { ...room, top_mm };
   }
 }

@@ -17,7 +17,7 @@ export interface FrameWish {
 }
 
 /** Where everything must stay, in what is drawn: a printer that prints large has less room. */
-export function insideMargins({ bed, correction }: Pick<FrameWish, 'bed' | 'correction'>): Box {
+function insideMargins({ bed, correction }: Pick<FrameWish, 'bed' | 'correction'>): Box {
   const { width_mm, height_mm } = sizeOf(bed);
   const { across, up } = scaleOf(correction);
   return {

@@ -14,7 +14,7 @@ export interface Placed {
 }
 
 /** Between pieces [mm] */
-export const GAP_MM = 5;
+const GAP_MM = 5;
 
 interface Shelf {
   page: number;

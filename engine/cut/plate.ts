@@ -1,7 +1,7 @@
 /** One plate to be cut: its edge, its openings and its round holes; and what moves all of them. */
 
 import { areaLoop, circle, reversed, type Loop } from '../duct/loop.ts';
-import { mirroredLoop, movedLoop } from './path.ts';
+import { mirroredLoop } from './path.ts';
 import type { Point } from './side.ts';
 
 export interface RoundHole extends Point {
@@ -33,10 +33,4 @@ export const mirroredPlate = (plate: Plate): Plate => ({
   edge: mirroredLoop(plate.edge),
   openings: plate.openings.map(mirroredLoop),
   holes: plate.holes.map((hole) => ({ ...hole, x_mm: 0 - hole.x_mm })),
-});
-
-export const movedPlate = (plate: Plate, by: Point): Plate => ({
-  edge: movedLoop(plate.edge, by),
-  openings: plate.openings.map((loop) => movedLoop(loop, by)),
-  holes: plate.holes.map((hole) => ({ ...hole, x_mm: hole.x_mm + by.x_mm, y_mm: hole.y_mm + by.y_mm })),
 });

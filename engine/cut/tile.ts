@@ -5,7 +5,7 @@ import type { Size } from './nest.ts';
 import type { Box, Point } from './side.ts';
 
 /** How much of the piece two neighbours both show [mm] */
-export const OVERLAP_MM = 15;
+const OVERLAP_MM = 15;
 const CROSS_MM = 8;
 
 export interface Tile {

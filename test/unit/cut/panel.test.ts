@@ -1,5 +1,6 @@
 import { Clipper, FillRule } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
+import type { Lettering } from '../../../engine/cut/drawing.ts';
 import { codeOf, faceOf } from '../../../engine/cut/face.ts';
 import { FASTENERS, PULL_TAB } from '../../../engine/cut/fastener.ts';
 import type { Panel } from '../../../engine/cut/panel.ts';
@@ -194,6 +195,18 @@ describe("a panel's face", () => {
     expect(outAndUp('right')).toBeGreaterThan(0);
   });
 
+  it('has no line on another', () => {
+    for (const { panel } of all) {
+      for (const plate of panel.plates) {
+        const lines = faceOf(plate, { ...WORDS, supersedes: 'AF' }).drawing.letters;
+        for (const [i, a] of lines.entries()) {
+          for (const b of lines.slice(i + 1))
+            expect([a.text, b.text, isOn(a, b)]).toEqual([a.text, b.text, false]);
+        }
+      }
+    }
+  });
+
   it('keeps clear of every edge and hole', () => {
     for (const { panel } of all) {
       for (const plate of panel.plates) {
@@ -204,3 +217,16 @@ describe("a panel's face", () => {
     }
   });
 });
+
+/** Whether the capitals of two lines overlap, were each letter as wide as most fonts have it. */
+function isOn(a: Lettering, b: Lettering): boolean {
+  const span = ({ text, at, height_mm, anchor }: Lettering): [number, number] => {
+    const width = 0.75 * height_mm * text.length;
+    const left = at.x_mm - { start: 0, middle: width / 2, end: width }[anchor];
+    return [left, left + width];
+  };
+  const [[aLeft, aRight], [bLeft, bRight]] = [span(a), span(b)];
+  const isBeside = aRight <= bLeft || bRight <= aLeft;
+  const isOver = a.at.y_mm >= b.at.y_mm + b.height_mm + 0.4 || b.at.y_mm >= a.at.y_mm + a.height_mm + 0.4;
+  return !isBeside && !isOver;
+}
