@@ -8,7 +8,7 @@ import type { Plate, RoundHole } from './plate.ts';
 import { distanceToLoop_mm, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
 import { roundedCorners } from './round-corners.ts';
 import { spreadOut } from './spread-out.ts';
-import { beyond, toTheLeft, type Point } from './side.ts';
+import { beyond, distance_mm, toTheLeft, type Point } from './side.ts';
 import { withTabs, type Tab } from './tab.ts';
 import type { PanelWish } from './wish.ts';
 
@@ -33,7 +33,8 @@ export function heldPlate(flat: Plate, wish: PanelWish, taken: RimPlace[]): Held
     ...pull.map(pullTab),
   ];
   const held = withTabs(flat.edge, tabs);
-  const edge = roundedCorners(held, wish.corner_mm) ?? roundedByMoving(held, wish.corner_mm);
+  const isTabs = (corner: Point): boolean => !flat.edge.some((own) => distance_mm(own, corner) < 1e-6);
+  const edge = roundedCorners(held, wish.corner_mm, isTabs) ?? roundedByMoving(held, wish.corner_mm);
   const holes = [...fasteners.map((place) => fastenerHole(place, wish)), ...pull.map(tetherHole)];
   return {
     plate: { ...flat, edge, holes },

@@ -19,7 +19,11 @@ export function movedOutward(loop: Loop, by_mm: number): Loop {
   return movedExactly(loop, by_mm) ?? largest(inflated(loop, by_mm));
 }
 
-/** Corners rounded by moving a polygon in and out again: what is narrower than twice the radius is lost. */
+/** Corners that point outwards rounded by moving a polygon in and out again. */
+export const roundedOutward = (loop: Loop, radius_mm: number): Loop =>
+  largest(inflatedAll(inflated(loop, -radius_mm), radius_mm));
+
+/** All corners rounded by moving a polygon in, out and in again: what is narrower than twice the radius is lost. */
 export function roundedByMoving(loop: Loop, radius_mm: number): Loop {
   const opened = inflatedAll(inflated(loop, -radius_mm), 2 * radius_mm);
   return largest(inflatedAll(opened, -radius_mm));

@@ -6,12 +6,13 @@ import { areaLoop, type Loop } from '../duct/loop.ts';
 import type { Problem } from '../scenario/problem.ts';
 import { LEAST_CORNER_MM } from './fastener.ts';
 import { heldPlate } from './hold.ts';
-import { roundedByMoving } from './offset.ts';
+import { roundedOutward } from './offset.ts';
 import { formProblems, hoseProblems } from './panel-checks.ts';
 import { insideOf } from './path.ts';
 import { plateArea_mm2, type Plate } from './plate.ts';
 import type { RimPlace } from './rim.ts';
 import { roundedCorners } from './round-corners.ts';
+import type { Point } from './side.ts';
 import type { PanelWish } from './wish.ts';
 
 export interface Panel {
@@ -66,10 +67,13 @@ function roundedPlates({ pieces }: Covered, corner_mm: number): Plate[] {
     .map((piece) => {
       const isInside = insideOf(piece);
       const own = openings.filter((loop) => isInside(loop[0]!));
-      const edge = roundedCorners(piece, corner_mm) ?? roundedByMoving(piece, corner_mm);
+      const edge = roundedCorners(piece, corner_mm, turnsOut) ?? roundedOutward(piece, corner_mm);
       return { edge, openings: own.map((loop) => roundedOpening(loop, corner_mm)), holes: [] };
     });
 }
+
+/** A corner of the mouth that points into it stays as it is: an arc there would lie on the body. */
+const turnsOut = (_corner: Point, turn: number): boolean => turn > 0;
 
 /** An opening that is too narrow for the radius is rounded by half of it, or left as it is: nobody's hand is in it. */
 const roundedOpening = (loop: Loop, corner_mm: number): Loop =>

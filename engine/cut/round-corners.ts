@@ -28,12 +28,19 @@ interface Rounding {
   corners: number[];
 }
 
-/** The path with every corner rounded by a radius; null where an arc finds no room. */
-export function roundedCorners(loop: Loop, radius_mm: number): Loop | null {
+/** Which corners are rounded, by their place and by how far they turn, left above 0. */
+type IsRounded = (corner: Point, turn: number) => boolean;
+
+/** The path with its corners rounded by a radius; null where an arc finds no room. */
+export function roundedCorners(
+  loop: Loop,
+  radius_mm: number,
+  isRounded: IsRounded = () => true,
+): Loop | null {
   const sides = sidesOf(loop);
   const turns = sides.map((side, i) => turn(tangent(sides.at(i - 1)!, 1), tangent(side, 0)));
   const found = turns.map((by, i) =>
-    Math.abs(by) < SMOOTH ? null : roundingAt({ sides, turns, i, radius_mm }),
+    Math.abs(by) < SMOOTH || !isRounded(loop[i]!, by) ? null : roundingAt({ sides, turns, i, radius_mm }),
   );
   const isUnder = (corner: number): boolean => found.some((one) => one?.corners.includes(corner));
   const kept = found.filter((_, i) => !isUnder(i));

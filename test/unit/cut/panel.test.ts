@@ -98,6 +98,27 @@ describe('a panel', () => {
     expect(box.right_mm - box.left_mm).toBeCloseTo(72 + (2 * (1 - Math.PI / 4) * 9 * 2) / 80, 2); // what four corners lose, made good
   });
 
+  it('leaves a corner as it is that points into the mouth: an arc there would lie on the body', () => {
+    const mouth_outline_mm: [number, number][] = [
+      [0, 0],
+      [120, 0],
+      [120, 80],
+      [70, 80],
+      [60, 60],
+      [50, 80],
+      [0, 80],
+    ];
+    const notched = {
+      mouth_shape: 'outline' as const,
+      mouth_width_mm: 120,
+      mouth_height_mm: 80,
+      mouth_outline_mm,
+    };
+    const { plates, problems } = panelOf(notched, { blank: 'hole' });
+    expect(problems).toEqual([]);
+    expect(distanceToLoop_mm(plates[0]!.edge, { x_mm: 60, y_mm: 60 })).toBeLessThan(1e-6);
+  });
+
   it('is itself when it is mirrored twice', () => {
     for (const { panel } of all) {
       for (const plate of panel.plates) expect(mirroredPlate(mirroredPlate(plate))).toEqual(plate);
