@@ -15,6 +15,7 @@ export type {
   Answer,
   ByHandReply,
   CornerByHand,
+  CutReply,
   EngineDoor,
   Failure,
   Findings,
@@ -28,3 +29,4 @@ export type {
 } from './shell/protocol.ts';
 export type * from './circuit/understood.ts';
 export type { TraceColumns } from './circuit/trace.ts';
+export type { CutRequest, CutSheets, PanelFacts, SheetTexts } from './cut/cut-sheets.ts';

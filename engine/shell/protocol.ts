@@ -5,6 +5,7 @@ import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { Weighing } from '../advise/weighed.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
+import type { CutRequest, CutSheets } from '../cut/cut-sheets.ts';
 import type { ByHand } from '../report/by-hand/by-hand.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { CornerResult, StintResult } from '../stint/result.ts';
@@ -62,6 +63,8 @@ export interface CornerByHand extends Pick<CornerResult, 'axle' | 'side' | 'rang
 /** With how many values of the scenario are judgement, of which the draws are made. */
 export type ByHandReply = { kind: 'by hand'; corners: CornerByHand[]; judged: number } | Failure;
 
+export type CutReply = CutSheets | Failure;
+
 /** A file or blob: what is needed of it, and what crosses the door without being read first. */
 export interface TraceBytes {
   readonly size: number;
@@ -72,6 +75,8 @@ export interface EngineDoor {
   run(request: RunRequest): Promise<RunReply>;
   /** Runs the stint once more and follows the main numbers of every corner by hand. */
   followByHand(request: HandRequest): Promise<ByHandReply>;
+  /** Draws panels to be cut, as texts of files. */
+  drawCut(request: CutRequest): Promise<CutReply>;
   /** What a search of this number is about: told to a worker before anything else of it. */
   learn(search: number, question: Question): Promise<void>;
   /** Begins a search, or goes on with what came of the runs it asked for; always in the worker that began it. */

@@ -7,7 +7,8 @@ import { compile } from '../stint/compile.ts';
 import type { StintResult } from '../stint/result.ts';
 import { run } from '../stint/run.ts';
 import { failureOf } from './failure.ts';
-import type { ByHandReply, EngineDoor, HandRequest, RunReply, RunRequest } from './protocol.ts';
+import type { CutRequest } from '../cut/cut-sheets.ts';
+import type { ByHandReply, CutReply, EngineDoor, HandRequest, RunReply, RunRequest } from './protocol.ts';
 
 /** Loaded by the first search: the picture does without. Whoever asks first is served first. */
 const load = async () => new (await import('./searches.ts')).Searches();
@@ -17,6 +18,7 @@ const searches = () => (loading ??= load());
 const door: EngineDoor = {
   run: (request) => Promise.resolve(reply(request)),
   followByHand: handReply,
+  drawCut: cutReply,
   learn: async (search, question) => (await searches()).learn(search, question),
   advance: async (search, outcomes) => (await searches()).advance(search, outcomes),
   answer: async (search, ask) => (await searches()).answer(search, ask),
@@ -38,6 +40,15 @@ function reply({ id, scenario, driven }: RunRequest): RunReply {
 async function handReply(request: HandRequest): Promise<ByHandReply> {
   try {
     return (await import('./hand.ts')).followByHand(request);
+  } catch (error) {
+    return failureOf(error);
+  }
+}
+
+/** Likewise. */
+async function cutReply(request: CutRequest): Promise<CutReply> {
+  try {
+    return (await import('../cut/cut-sheets.ts')).cutSheets(request);
   } catch (error) {
     return failureOf(error);
   }

@@ -1,6 +1,13 @@
 /** The doors to the engine in workers of their own. A worker that breaks rejects all that was asked of it. */
 import { proxy, wrap } from 'comlink';
-import type { ByHandReply, EngineDoor, ReaderDoor, RunRequest } from '../../engine/index.ts';
+import type {
+  ByHandReply,
+  CutReply,
+  CutRequest,
+  EngineDoor,
+  ReaderDoor,
+  RunRequest,
+} from '../../engine/index.ts';
 import { browserAlarm } from './alarm.ts';
 import { breaking } from './breaking.ts';
 import type { OpenDoor } from './engine-client.ts';
@@ -13,17 +20,24 @@ export interface HandDoor {
   close(): void;
 }
 
+/** Draws what is to be cut. */
+export interface CutDoor {
+  drawCut(request: CutRequest): Promise<CutReply>;
+  close(): void;
+}
+
 const startEngine = (): Worker =>
   new Worker(new URL('../../engine/shell/worker.ts', import.meta.url), { type: 'module' });
 
 /** For stints. */
-export function openWorker(): OpenDoor & HandDoor {
+export function openWorker(): OpenDoor & HandDoor & CutDoor {
   const worker = startEngine();
   const engine = wrap<EngineDoor>(worker);
   const orBroken = breaking(worker);
   return {
     run: (request) => orBroken(engine.run(request)),
     followByHand: (request) => orBroken(engine.followByHand(request)),
+    drawCut: (request) => orBroken(engine.drawCut(request)),
     close: () => worker.terminate(),
   };
 }

@@ -1,0 +1,175 @@
+/** What is to be cut for one axle, and the sheets that come of it as texts. */
+
+import { blankFor, blankOf, mouthOutline, pointsPerMm, taped, type MouthOutline } from '../scenario/mouth.ts';
+import type { Problem } from '../scenario/problem.ts';
+import type { Duct } from '../scenario/schema.ts';
+import { nearestStrips, type StripFit } from '../scenario/tape.ts';
+import type { Bed } from './bed.ts';
+import { cautionsFor } from './cautions.ts';
+import { UNCORRECTED, type Correction } from './correction.ts';
+import { sheetDxf } from './dxf.ts';
+import { codeOf, type PanelWords } from './face.ts';
+import type { FastenerKind } from './fastener.ts';
+import type { FrameWish } from './frame.ts';
+import { drawPanel } from './panel.ts';
+import { pieceOf, type Piece } from './piece.ts';
+import { layOut, type Sheets } from './sheets.ts';
+import { sheetSvg } from './svg.ts';
+import { tapePiece } from './tape-page.ts';
+
+export interface CutRequest {
+  axle: 'front' | 'rear';
+  /** The duct of each side that something is wanted for. */
+  ducts: readonly { side: 'left' | 'right'; duct: Duct }[];
+  panels: readonly { letter: string; blanking_pct: number }[];
+  hold: 'tabs' | 'holes';
+  fastener: FastenerKind;
+  corner_mm: number;
+  kerf_mm: number;
+  bed: Bed;
+  correction: Correction;
+  /** As they are to be printed. */
+  date: string;
+  by: string;
+  supersedes: string;
+  modelHash: string;
+  /** Whether the window has no source. */
+  isExample: boolean;
+}
+
+export interface SheetTexts {
+  title: string;
+  number: string;
+  width_mm: number;
+  height_mm: number;
+  /** A piece larger than the page, of which this shows a part. */
+  isPart: boolean;
+  svg: string;
+  dxf: string;
+}
+
+/** What a panel is, in numbers. */
+export interface PanelFacts {
+  letter: string;
+  side: 'left' | 'right';
+  blanking_pct: number;
+  code: string;
+  /** What one millimetre of its edge is worth there. */
+  pointsPerMm: number;
+  /** The same blanking in whole strips of tape. */
+  strips: StripFit;
+}
+
+export interface CutSheets {
+  kind: 'cut';
+  panels: SheetTexts[];
+  tape: SheetTexts[];
+  facts: PanelFacts[];
+  cautions: string[];
+  problems: Problem[];
+}
+
+/** One panel at one corner. */
+interface Wanted {
+  mouth: MouthOutline;
+  duct: Duct;
+  words: PanelWords;
+  strips: StripFit;
+}
+
+export function cutSheets(request: CutRequest): CutSheets {
+  const wanted = request.ducts.flatMap(({ side, duct }) =>
+    request.panels.map((panel) => wantedAt(side, duct, panel, request)),
+  );
+  const drawn = wanted.map((each) => piecesOf(each, request));
+  const problems = unlike(drawn.flatMap((each) => each.problems));
+  const { bed, correction, by, date, isExample, axle } = request;
+  const title = ['Panels ' + axle, ...(by ? [`by ${by}`] : []), date].join(', ');
+  const frame: FrameWish = { bed, correction, title, isExample, cautions: 'cut' };
+  const laid = layOut(problems.length > 0 ? [] : drawn.flatMap(({ pieces }) => pieces), frame);
+  const all = unlike([...problems, ...laid.problems]);
+  return {
+    kind: 'cut',
+    panels: all.length > 0 ? [] : textsOf(laid),
+    tape: all.length > 0 ? [] : textsOf(tapeSheets(wanted, frame)),
+    facts: wanted.map(factsOf),
+    cautions: cautionsFor('cut', isExample),
+    problems: all,
+  };
+}
+
+function wantedAt(
+  side: 'left' | 'right',
+  duct: Duct,
+  { letter, blanking_pct }: CutRequest['panels'][number],
+  { axle, date, modelHash, supersedes }: CutRequest,
+): Wanted {
+  const mouth = mouthOutline(duct);
+  const words = { letter, axle, side, blanking_pct, mouth: mouthWords(mouth), date, modelHash, supersedes };
+  return { mouth, duct, words, strips: nearestStrips(blanking_pct, taped(duct)) };
+}
+
+const mouthWords = ({ kind, width_mm, height_mm }: MouthOutline): string =>
+  kind === 'round' ? `round, ${mm(width_mm)} mm` : `${kind}, ${mm(width_mm)} x ${mm(height_mm)} mm`;
+
+const mm = (value: number): string => String(Math.round(value * 10) / 10);
+
+function piecesOf(
+  { mouth, duct, words }: Wanted,
+  { hold, fastener, corner_mm, kerf_mm }: CutRequest,
+): { pieces: Piece[]; problems: Problem[] } {
+  const blank = blankOf(duct);
+  const { plates, problems } = drawPanel({
+    mouth,
+    coveredAt: (pct) => blankFor(mouth, blank, pct),
+    blanking_pct: words.blanking_pct,
+    hold,
+    fastener,
+    corner_mm,
+    hose_mm: duct.hose_mm,
+  });
+  if (problems.length > 0) return { pieces: [], problems };
+  return { pieces: plates.map((plate) => pieceOf({ plate, words, kerf_mm })), problems };
+}
+
+/** On paper always, true to size where nothing was measured of it. */
+function tapeSheets(wanted: readonly Wanted[], frame: FrameWish): Sheets {
+  const pieces = wanted.filter(({ strips }) => strips.strips > 0).map(tapeOf);
+  const paper = frame.bed.paper
+    ? frame
+    : { ...frame, bed: { paper: 'A4' as const }, correction: UNCORRECTED };
+  return layOut(pieces, { ...paper, title: frame.title.replace('Panels', 'Tape plan'), cautions: 'tape' });
+}
+
+const tapeOf = ({ mouth, duct, words, strips }: Wanted): Piece =>
+  tapePiece({
+    mouth: mouth.loop,
+    from: blankOf(duct).from,
+    strip_mm: duct.strip_mm,
+    overlap_mm: duct.strip_overlap_mm ?? 0,
+    strips: strips.strips,
+    side: words.side,
+    asked_pct: words.blanking_pct,
+    covered_pct: strips.pct,
+    insteadOf: `${words.letter}, ${words.axle}, ${words.blanking_pct} %`,
+  });
+
+const textsOf = ({ sheets }: Sheets): SheetTexts[] =>
+  sheets.map((sheet) => {
+    const { title, number, width_mm, height_mm, isPart } = sheet;
+    return { title, number, width_mm, height_mm, isPart, svg: sheetSvg(sheet), dxf: sheetDxf(sheet) };
+  });
+
+const factsOf = ({ mouth, duct, words, strips }: Wanted): PanelFacts => ({
+  letter: words.letter,
+  side: words.side,
+  blanking_pct: words.blanking_pct,
+  code: codeOf(words),
+  pointsPerMm: pointsPerMm(mouth, blankOf(duct), words.blanking_pct),
+  strips,
+});
+
+/** Both sides of a car say the same of a panel once. */
+const unlike = (problems: readonly Problem[]): Problem[] => [
+  ...new Map(problems.map((each) => [JSON.stringify(each), each])).values(),
+];

@@ -1,0 +1,56 @@
+/** Has sheets drawn in a worker of their own: the latest wish wins, the last good sheets stay. */
+import type { CutReply, CutRequest, CutSheets } from '../../../engine/index.ts';
+
+export interface Door {
+  drawCut(request: CutRequest): Promise<CutReply>;
+  close(): void;
+}
+
+export class Drawer {
+  #open: () => Door;
+  #door: Door | null = null;
+  #sheets = $state.raw<CutSheets | null>(null);
+  #failure = $state('');
+  #isBusy = false;
+  #waiting: CutRequest | null = null;
+
+  constructor(open: () => Door) {
+    this.#open = open;
+  }
+
+  get sheets(): CutSheets | null {
+    return this.#sheets;
+  }
+  /** Why nothing could be drawn; empty where it could. */
+  get failure(): string {
+    return this.#failure;
+  }
+
+  ask(request: CutRequest): void {
+    if (this.#isBusy) this.#waiting = request;
+    else void this.#draw(request);
+  }
+
+  close(): void {
+    this.#door?.close();
+    this.#door = null;
+    this.#waiting = null;
+  }
+
+  async #draw(request: CutRequest): Promise<void> {
+    this.#isBusy = true;
+    try {
+      const reply = await (this.#door ??= this.#open()).drawCut(request);
+      this.#failure = reply.kind === 'failure' ? reply.message : '';
+      if (reply.kind === 'cut') this.#sheets = reply;
+    } catch (error) {
+      this.#failure = error instanceof Error ? error.message : String(error);
+      this.#door?.close();
+      this.#door = null; // another one next time
+    }
+    this.#isBusy = false;
+    const next = this.#waiting;
+    this.#waiting = null;
+    if (next) void this.#draw(next);
+  }
+}
