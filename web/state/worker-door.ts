@@ -21,9 +21,8 @@ export interface HandDoor {
 }
 
 /** Draws what is to be cut. */
-export interface CutDoor {
+export interface CutDoor extends OpenDoor {
   drawCut(request: CutRequest): Promise<CutReply>;
-  close(): void;
 }
 
 const startEngine = (): Worker =>

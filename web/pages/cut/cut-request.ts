@@ -2,7 +2,7 @@
 import type { CutRequest, PanelFacts, Problem, Scenario, SheetTexts } from '../../../engine/index.ts';
 import { panelLetter } from '../../../engine/scenario/tape.ts';
 import { isExampleWindow } from '../../display/example-window.ts';
-import { decimal, digitsOf, NBSP, percent } from '../../display/format.ts';
+import { decimal, NBSP, percent } from '../../display/format.ts';
 import { scenarioHash } from '../../state/scenario-hash.ts';
 import { ductAt, SIDES, type Side } from '../../state/sides.ts';
 import type { Wish } from './wish.svelte.ts';

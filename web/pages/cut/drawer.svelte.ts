@@ -1,8 +1,9 @@
 /** Has sheets drawn in a worker of their own: the latest wish wins, the last good sheets stay. */
-import type { CutReply, CutRequest, CutSheets } from '../../../engine/index.ts';
+import type { CutReply, CutRequest, CutSheets, RunReply, RunRequest } from '../../../engine/index.ts';
 
 export interface Door {
   drawCut(request: CutRequest): Promise<CutReply>;
+  run(request: RunRequest): Promise<RunReply>;
   close(): void;
 }
 
@@ -29,6 +30,11 @@ export class Drawer {
   ask(request: CutRequest): void {
     if (this.#isBusy) this.#waiting = request;
     else void this.#draw(request);
+  }
+
+  /** A stint, in the same worker. */
+  run(request: RunRequest): Promise<RunReply> {
+    return (this.#door ??= this.#open()).run(request);
   }
 
   close(): void {

@@ -1,17 +1,14 @@
 /** A text as a file of its own, where the person says or where the browser puts what it loads down. */
 import { fileSave } from 'browser-fs-access';
 
-const TYPES = {
-  svg: { description: 'Drawing', mimeTypes: ['image/svg+xml'] },
-  dxf: { description: 'Drawing', mimeTypes: ['image/vnd.dxf'] },
-};
+const TYPES = { svg: 'image/svg+xml', dxf: 'image/vnd.dxf' };
 
 /** What went wrong; empty: nothing, or the person has closed the window. */
 export async function saveDrawing(text: string, fileName: string, ending: 'svg' | 'dxf'): Promise<string> {
   const type = TYPES[ending];
-  const blob = new Blob([text], { type: type.mimeTypes[0]! });
+  const blob = new Blob([text], { type });
   try {
-    await fileSave(blob, { ...type, extensions: [`.${ending}`], fileName, id: 'cut' });
+    await fileSave(blob, { description: 'Drawing', mimeTypes: [type], extensions: [`.${ending}`], fileName, id: 'cut' });
     return '';
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return '';

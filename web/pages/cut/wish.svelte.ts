@@ -38,7 +38,7 @@ export const wish = $state<Wish>({
   by: '',
   supersedes: '',
   date: isoDay(Date.now()),
-  hasTape: true,
+  hasTape: false,
 });
 
 /** Whether the page was open before: then it is as it was left. */
