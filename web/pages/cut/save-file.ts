@@ -8,7 +8,13 @@ export async function saveDrawing(text: string, fileName: string, ending: 'svg' 
   const type = TYPES[ending];
   const blob = new Blob([text], { type });
   try {
-    await fileSave(blob, { description: 'Drawing', mimeTypes: [type], extensions: [`.${ending}`], fileName, id: 'cut' });
+    await fileSave(blob, {
+      description: 'Drawing',
+      mimeTypes: [type],
+      extensions: [`.${ending}`],
+      fileName,
+      id: 'cut',
+    });
     return '';
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return '';
