@@ -1,6 +1,9 @@
 /** What is to be cut for one axle, and the sheets that come of it as texts. */
 
-import { blankFor, blankOf, mouthOutline, pointsPerMm, taped, type MouthOutline } from '../scenario/mouth.ts';
+import { blankFor, pointsPerMm } from '../duct/blank.ts';
+import { blankOf } from '../duct/blank-keys.ts';
+import { mouthOutline, type MouthOutline } from '../duct/mouth-outline.ts';
+import { taped } from '../scenario/mouth.ts';
 import type { Problem } from '../scenario/problem.ts';
 import type { Duct } from '../scenario/schema.ts';
 import { nearestStrips, type StripFit } from '../scenario/tape.ts';
