@@ -1,0 +1,123 @@
+import { expect, test } from 'vitest';
+import { CODE_ALPHABET, isCode } from '../../../engine/cut/code.ts';
+import { cutSheets } from '../../../engine/cut/cut-sheets.ts';
+import { defaultScenario } from '../../../engine/scenario/default-scenario.ts';
+import { withValue } from '../../../engine/scenario/tree.ts';
+import {
+  choicesAt,
+  cutFileName,
+  cutRequest,
+  isoDay,
+  problemWords,
+  refusedMeasure,
+  tapeLine,
+  worthLine,
+} from '../../../web/pages/cut/cut-request.ts';
+import { numberKeys, outlineText, typedOutline } from '../../../web/pages/cut/mouth-keys.ts';
+import type { Wish } from '../../../web/pages/cut/wish.svelte.ts';
+
+const wishOf = (more: Partial<Wish> = {}): Wish => ({
+  axle: 'front',
+  side: 'left',
+  letters: null,
+  typed_pct: null,
+  hold: 'holes',
+  fastener: 'M5',
+  corner_mm: 3,
+  kerf_mm: 0,
+  bed: 'A4',
+  bed_mm: [600, 400],
+  across_mm: 100,
+  up_mm: 100,
+  by: ' A. Smith ',
+  supersedes: '',
+  date: '2026-11-26',
+  hasTape: false,
+  ...more,
+});
+const drawn = (more: Partial<Wish> = {}, scenario = defaultScenario()) =>
+  cutSheets(cutRequest(scenario, wishOf(more))!);
+
+test('only panels that cover something are there to be cut, all of them until some are left out', () => {
+  expect(choicesAt(defaultScenario(), 'front').map(({ letter }) => letter)).toEqual(['B', 'C', 'D', 'E']);
+  expect(cutRequest(defaultScenario(), wishOf())!.panels).toHaveLength(4);
+  expect(cutRequest(defaultScenario(), wishOf({ letters: ['C'] }))!.panels).toEqual([
+    { letter: 'C', blanking_pct: 60 },
+  ]);
+});
+
+test('where there is no duct nothing is asked for', () => {
+  expect(
+    cutRequest(withValue(defaultScenario(), 'brakes.rear.duct', null), wishOf({ axle: 'rear' })),
+  ).toBeNull();
+});
+
+test('every page of panels and of tape says that it is not for a car while the window has no source', () => {
+  const { panels, tape, cautions } = drawn({ side: 'both' });
+  expect(panels.length).toBeGreaterThan(1);
+  expect(tape.length).toBeGreaterThan(0);
+  for (const { svg, dxf } of [...panels, ...tape])
+    for (const text of [svg, dxf]) expect(text).toContain('Not for use on a car');
+  expect(cautions[0]).toMatch(/^Not for use on a car/);
+});
+
+test('who, date and what is superseded are on the sheets, and each corner has a code of its own', () => {
+  const { panels, facts } = drawn({ side: 'both', letters: ['C'], supersedes: 'CF2345' });
+  const text = panels.map(({ svg }) => svg).join('');
+  for (const word of ['by A. Smith', '2026-11-26', 'supersedes CF2345']) expect(text).toContain(word);
+  const codes = facts.map(({ code }) => code);
+  expect(new Set(codes).size).toBe(2);
+  expect(codes.every(isCode)).toBe(true);
+  expect([...'0O1IL'].some((c) => CODE_ALPHABET.includes(c))).toBe(false);
+});
+
+test('what is wrong is said once for both sides, and nothing is drawn', () => {
+  const { panels, problems } = drawn({ side: 'both', letters: ['C'], bed: 'bed', bed_mm: [100, 400] });
+  expect(panels).toEqual([]);
+  expect(problems.map(problemWords)).toEqual(['Width of the bed: expected 160 to 5000, got 100.']);
+});
+
+test('a ruler that measures 97 to 103 mm is made good, beyond it is refused in one sentence', () => {
+  expect([97, 100, 103].map(refusedMeasure)).toEqual(['', '', '']);
+  expect(refusedMeasure(96.9)).toMatch(/^97 to 103\smm \(a printer further off/);
+  expect(refusedMeasure(null)).not.toBe('');
+  const { panels } = drawn({ letters: ['C'], across_mm: 98 });
+  expect(panels[0]!.svg).toContain('CORRECTED');
+});
+
+test('a millimetre of a straight edge across 110 mm is worth 0.9 points', () => {
+  const [fact] = drawn({ letters: ['C'] }).facts;
+  expect(fact!.pointsPerMm).toBeCloseTo(100 / 110, 6);
+  expect(worthLine(fact!, 2)).toBe('C, 60\u00a0%: 1\u00a0mm is 0.9 points, about 1.8\u00a0K at the face');
+  // 3 strips of 25 mm across 110 mm
+  expect(tapeLine(fact!)).toBe('C, 60\u00a0%: 3 strips cover 68.2\u00a0%');
+});
+
+test('files are named after their sheet', () => {
+  const [page] = drawn({ letters: ['C'] }).panels;
+  expect(cutFileName(page!, 'dxf')).toBe('panels-front-by-a-smith-2026-11-26-1-of-1.dxf');
+  expect(isoDay(new Date(2026, 0, 5).getTime())).toBe('2026-01-05');
+});
+
+test('a form asks for the numbers that it has, no others', () => {
+  const duct = defaultScenario().brakes.front.duct!;
+  expect(numberKeys(duct)).toEqual(['mouth_width_mm', 'mouth_height_mm']);
+  expect(numberKeys({ ...duct, mouth_shape: 'round', blank: 'perforated' })).toEqual([
+    'mouth_width_mm',
+    'blank_hole_mm',
+  ]);
+  expect(numberKeys({ ...duct, mouth_shape: 'outline', blank: 'slots' })).toEqual(['blank_slots']);
+});
+
+test('corners are typed one a line, and the first that is none is named', () => {
+  const corners: [number, number][] = [
+    [0, 0],
+    [100.5, 0],
+    [50, 80],
+  ];
+  expect(typedOutline(outlineText(corners))).toEqual({ corners });
+  expect(typedOutline('0 0\n100,5; 0\n')).toEqual({ corners: corners.slice(0, 2) });
+  expect(typedOutline('0 0\nten 0')).toEqual({
+    wrong: 'Corner 2: expected two numbers, across and up, got “ten 0”.',
+  });
+});
