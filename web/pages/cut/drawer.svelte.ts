@@ -12,7 +12,7 @@ export class Drawer {
   #door: Door | null = null;
   #sheets = $state.raw<CutSheets | null>(null);
   #failure = $state('');
-  #isBusy = false;
+  #isBusy = $state(false);
   #waiting: CutRequest | null = null;
 
   constructor(open: () => Door) {
@@ -21,6 +21,10 @@ export class Drawer {
 
   get sheets(): CutSheets | null {
     return this.#sheets;
+  }
+  /** What was asked for last is not drawn yet. */
+  get isBusy(): boolean {
+    return this.#isBusy;
   }
   /** Why nothing could be drawn; empty where it could. */
   get failure(): string {
@@ -54,9 +58,9 @@ export class Drawer {
       this.#door?.close();
       this.#door = null; // another one next time
     }
-    this.#isBusy = false;
     const next = this.#waiting;
     this.#waiting = null;
-    if (next) void this.#draw(next);
+    if (next) await this.#draw(next);
+    else this.#isBusy = false;
   }
 }

@@ -1,6 +1,6 @@
 /** What a point of blanking is worth at a panel: two stints, a little more open and a little more closed. */
 import type { Axle, RunReply, RunRequest, Scenario } from '../../../engine/index.ts';
-import { withValue } from '../../../engine/scenario/tree.ts';
+import { withChanges } from '../../../engine/scenario/changes.ts';
 import { cornerOf } from '../../display/corner.ts';
 import { blankingKey, equalised } from '../../state/sides.ts';
 
@@ -19,7 +19,7 @@ export async function perPoint_K(
   const ends = [Math.max(0, blanking_pct - STEP_PCT), Math.min(100, blanking_pct + STEP_PCT)] as const;
   const peaks: number[] = [];
   for (const [id, pct] of ends.entries()) {
-    const at = withValue(equalised(scenario, axle), blankingKey(axle, null), pct);
+    const at = withChanges(equalised(scenario, axle), { [blankingKey(axle, null)]: pct });
     const reply = await run({ id, scenario: at, driven: null });
     const corner = reply.kind === 'result' ? cornerOf(reply.result, axle) : undefined;
     if (!corner) return null;
