@@ -86,9 +86,10 @@ export const percentsOfStrips = (tape: Tape): number[] =>
 /** The number of whole strips that comes nearest to a blanking; of two as near, the more open. */
 export function nearestStrips(blanking_pct: number, tape: Tape): StripFit {
   const { across_mm, depthFor } = reachOf(tape);
-  const below = Math.floor(stripsTo(depthFor(blanking_pct), tape));
   const most = stripsToClose(tape);
-  const [low, high] = [clamp(0, below, most), clamp(0, below + 1, most)];
+  // the first strip lies over none, so what is narrower than an overlap is less than no strip by this reckoning
+  const low = clamp(0, Math.floor(stripsTo(depthFor(blanking_pct), tape)), most);
+  const high = Math.min(low + 1, most);
   const off = (strips: number): number => Math.abs(percentOfStrips(strips, tape) - blanking_pct);
   const strips = off(high) < off(low) - 1e-9 ? high : low;
   const isTrimmed = laid_mm(strips, tape) > across_mm + LAID_MM;

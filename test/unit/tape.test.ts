@@ -132,6 +132,12 @@ describe('strips that lie over each other', () => {
     expect(stripStep(30, 1, lapped)).toBeCloseTo((100 * 38) / 1.1 / 100, 9);
   });
 
+  it('wider than the mouth close it with one, though the mouth is no wider than the overlap', () => {
+    const wide = { mouth_width_mm: 30, strip_mm: 150, strip_overlap_mm: 40 };
+    expect(nearestStrips(100, wide)).toMatchObject({ strips: 1, pct: 100 });
+    expect(nearestStrips(40, wide).strips).toBe(0);
+  });
+
   it('are as many as no other number comes nearer, and are found again', () => {
     const anyLapped = anyTape.chain((tape) =>
       fc
