@@ -1,7 +1,15 @@
 /** The engine's surface. The page takes types from here and values from ./scenario only; physics runs in ./shell. */
 export type * from './stint/result.ts';
+export type { AxlePlan, Missed, PlannedPanel, Uncovered } from './advise/axle-plan.ts';
 export type { BlankedLap, BlankingMap, BlankingRow } from './advise/blankings.ts';
+export type * from './advise/conditions-map.ts';
 export type * from './advise/doubt.ts';
+export type { LikelyCondition } from './advise/likely-conditions.ts';
+export type { MarginDoubt } from './advise/margin-doubt.ts';
+export type { Plan, PlanAsked } from './advise/plan.ts';
+export type { Regret } from './advise/regret.ts';
+export type { RuleCase, RuleLine } from './advise/rule-lines.ts';
+export type { SessionFit, SessionPlan } from './advise/session-plan.ts';
 export type * from './advise/span.ts';
 export type { Weighing } from './advise/weighed.ts';
 export type { Scenario, Brake, Duct, Circuit, Phase } from './scenario/schema.ts';

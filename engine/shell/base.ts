@@ -3,14 +3,11 @@ import { readFileSync, statSync } from 'node:fs';
 import type { TraceQuestion, UnderstoodTrace } from '../circuit/understood.ts';
 import type { NoticeRecord } from '../report/summary.ts';
 import { tooLarge } from '../scenario/file-size.ts';
-import { keysUnknown } from '../scenario/keys.ts';
-import { assembled, defaultScenario, isCatalogueFile } from '../scenario/library.ts';
-import { migrated } from '../scenario/migrate.ts';
-import { checkScenario, parseScenario } from '../scenario/parse.ts';
-import { problem } from '../scenario/problem.ts';
+import { defaultScenario } from '../scenario/library.ts';
+import { checkScenario, type Parsed } from '../scenario/parse.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { tracePart } from '../scenario/trace-part.ts';
-import { isTree, valueAt } from '../scenario/tree.ts';
+import { wholeScenario } from '../scenario/whole.ts';
 import { memo } from '../stint/memo.ts';
 import { readTrace } from '../trace-file/read-trace.ts';
 import { decodeText } from './decode-text.ts';
@@ -43,28 +40,20 @@ function stampOf(file: unknown): unknown {
 
 function scenarioFrom(source: Job['scenario']): Base {
   if (source === undefined) return { scenario: defaultScenario(), said: [] };
-  const json = typeof source === 'string' ? jsonFrom(source) : source;
+  const json = typeof source === 'string' ? jsonFrom(source, 'scenario') : source;
   const name = typeof source === 'string' ? source : 'inline';
-  const file = isCatalogueFile(json)
-    ? attempt(['scenario', name, 'a car and a circuit of the library'], () => assembled(json))
-    : json;
-  const brought = migrated(file);
-  if (!brought.ok) throw new Refused(brought.problems);
-  const { input: whole, changed } = brought;
-  const parsed = parseScenario(whole);
-  const unknown = isTree(whole)
-    ? keysUnknown(whole).map((key) => problem(key, valueAt(whole, key), 'a key of the scenario'))
-    : [];
-  if (unknown.length > 0) throw new Refused([...unknown, ...(parsed.ok ? [] : parsed.problems)]);
-  const said = changed.map((text) => ({ kind: 'file', text: `file: ${text}` }));
-  return { scenario: accepted(parsed), said };
+  const whole = wholeScenario(json, name);
+  if (!whole.ok) throw new Refused(whole.problems);
+  const said = whole.changed.map((text) => ({ kind: 'file', text: `file: ${text}` }));
+  return { scenario: whole.scenario, said };
 }
 
-function jsonFrom(file: string): unknown {
-  const text = attempt(['scenario', file, 'a scenario file that can be read'], () =>
+/** What a file of JSON holds: of a scenario or an event, as its problems call it. */
+export function jsonFrom(file: string, what: string): unknown {
+  const text = attempt([what, file, `${what === 'event' ? 'an' : 'a'} ${what} file that can be read`], () =>
     bytesOf(file).toString('utf8'),
   );
-  return attempt(['scenario', file, 'a file of JSON'], () => JSON.parse(text) as unknown);
+  return attempt([what, file, 'a file of JSON'], () => JSON.parse(text) as unknown);
 }
 
 /** A device may never end. */
@@ -109,7 +98,7 @@ const questionLine = ({ text, answers }: TraceQuestion): string =>
   `${text} (${answers.map((answer) => answer.text).join(' or ')}) The page asks; here the file must say it`;
 
 /** The scenario of what was parsed; throws its problems. */
-export function accepted(parsed: ReturnType<typeof parseScenario>): Scenario {
+export function accepted(parsed: Parsed): Scenario {
   if (!parsed.ok) throw new Refused(parsed.problems);
   return parsed.scenario;
 }

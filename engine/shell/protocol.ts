@@ -1,6 +1,8 @@
 /** What crosses the worker's door. Failures are values: an Error would lose its fields on the way. */
 import type { BlankingMap } from '../advise/blankings.ts';
+import type { ConditionsMap, MapAsked } from '../advise/conditions-map.ts';
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
+import type { Plan, PlanAsked } from '../advise/plan.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { Weighing } from '../advise/weighed.ts';
@@ -33,6 +35,9 @@ export interface Findings {
   /** The spans once more, with what the draws propose. */
   weighed: SafeSpan[];
   sensitivity: CornerSensitivity[];
+  conditions: ConditionsMap;
+  /** Of a scenario that `planGround` has prepared. */
+  plan: Plan;
 }
 
 export type Sought = keyof Findings;
@@ -41,6 +46,9 @@ export interface Question<What extends Sought = Sought> extends Pick<RunRequest,
   sought: What;
   /** Of the draws, where those are asked for. */
   sample: What extends 'spread' ? Sample : What extends 'weighed' ? Weighing : null;
+  /** Of the axes, where a map of conditions is asked for; of the event, where its plan is. */
+  map?: What extends 'conditions' ? MapAsked : never;
+  event?: What extends 'plan' ? PlanAsked : never;
 }
 
 export interface Failure {

@@ -59,7 +59,7 @@ export class Searches {
 
 /** What the safe span does without, such as the schema, is loaded when it is needed. */
 async function* begun(question: Question): Begun {
-  const { scenario, driven, sought, sample } = question;
+  const { scenario, driven, sought, sample, map, event } = question;
   if (sought === 'spans') {
     const spans = yield* bracketed(scenario);
     if (!spans.some(isHelpless)) return spans;
@@ -77,6 +77,16 @@ async function* begun(question: Question): Begun {
   if (sought === 'weighed') {
     const { weighed } = await import('../advise/weighed.ts');
     return yield* weighed(scenario, sample as Weighing, { driven }).steps;
+  }
+  if (sought === 'conditions') {
+    if (!map) throw new Error('map: undefined');
+    const { conditionsMap } = await import('../advise/conditions-map.ts');
+    return yield* conditionsMap(scenario, map, { driven }).steps;
+  }
+  if (sought === 'plan') {
+    if (!event) throw new Error('event: undefined');
+    const { planFor } = await import('../advise/plan.ts');
+    return yield* planFor(scenario, event, { driven }).steps;
   }
   if (!sample) throw new Error('sample: null');
   const { spread } = await import('../advise/spread.ts');
