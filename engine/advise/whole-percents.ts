@@ -3,7 +3,7 @@ import type { Steps } from './search.ts';
 
 export interface Guess {
   at: number;
-  /** First step away from it; doubled until the end is passed, then the rest is halved. */
+  /** The first two steps away from it; then they double until the end is passed, and the rest is halved. */
   step: number;
 }
 
@@ -14,14 +14,14 @@ export function* lastThat(
   { at: guess, step: first }: Guess,
 ): Steps<number> {
   let [last, beyond] = [-1, most + 1];
-  let step = first;
+  let [step, steps] = [first, 0];
   let at = Math.min(most, Math.max(0, Math.round(guess)));
   while (beyond - last > 1) {
     if (yield* holds(at)) last = at;
     else beyond = at;
     if (last >= 0 && beyond <= most) at = (last + beyond) >> 1;
     else at = last < 0 ? Math.max(0, beyond - step) : Math.min(most, last + step);
-    step *= 2;
+    if (++steps > 1) step *= 2;
   }
   return last;
 }
