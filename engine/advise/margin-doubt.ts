@@ -44,10 +44,14 @@ export function weighed_K(
   return mean_K * Math.min(hotMargin_K / hot_K, coldMargin_K / cold_K);
 }
 
+/** Less is the rounding of a mean, and no doubt [K] */
+const LEAST_K = 1e-3;
+
 /** Sample standard deviation; 0 of fewer than two values. */
 function deviation(values: readonly number[]): number {
   if (values.length < 2) return 0;
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  return Math.sqrt(squares / (values.length - 1));
+  const deviation_K = Math.sqrt(squares / (values.length - 1));
+  return deviation_K < LEAST_K ? 0 : deviation_K;
 }

@@ -12,14 +12,15 @@ export interface Ended {
   stderr: string;
 }
 
+const ended = (command: readonly string[], input = ''): Ended =>
+  spawnSync(process.execPath, command, { cwd: root, encoding: 'utf8', input, maxBuffer: 1 << 28 });
+
 /** Runs to its end, with a text on standard input. */
-export const stint = (args: readonly string[], input = ''): Ended =>
-  spawnSync(process.execPath, [...COMMAND, ...args], {
-    cwd: root,
-    encoding: 'utf8',
-    input,
-    maxBuffer: 1 << 28,
-  });
+export const stint = (args: readonly string[], input = ''): Ended => ended([...COMMAND, ...args], input);
+
+/** The plan of an event. */
+export const plan = (args: readonly string[]): Ended =>
+  ended(['--import', 'tsx', join(root, 'engine/shell/plan-command.ts'), ...args]);
 
 /** The same, which Node's own options may change and which can be watched while it runs. */
 export const stintRunning = (

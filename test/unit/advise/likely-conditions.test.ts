@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellBorders, likelyConditions } from '../../../engine/advise/likely-conditions.ts';
 import { meanBelow, meanOf, shareBelow } from '../../../engine/advise/triangular.ts';
-import type { Forecast, Session } from '../../../engine/scenario/event-schema.ts';
+import type { Forecast } from '../../../engine/scenario/event-schema.ts';
+import { sessionOf } from '../../support/events.ts';
 
 const forecast: fc.Arbitrary<Forecast> = fc
   .array(fc.integer({ min: -20, max: 45 }), { minLength: 3, maxLength: 3 })
@@ -10,16 +11,6 @@ const forecast: fc.Arbitrary<Forecast> = fc
     const [low = 0, likely = 0, high = 0] = drawn.sort((a, b) => a - b);
     return { low, likely, high };
   });
-
-const session = (over: Partial<Session> = {}): Session => ({
-  name: 'one',
-  ambient_C: { low: 10, likely: 20, high: 30 },
-  traffic_pct: { low: 0, likely: 0, high: 0 },
-  gap_m: 20,
-  wet_pct: 0,
-  stops: false,
-  ...over,
-});
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -71,7 +62,7 @@ describe('likely conditions', () => {
     );
     fc.assert(
       fc.property(sessions, (drawn) => {
-        const all = likelyConditions(drawn.map((each) => session(each)));
+        const all = likelyConditions(drawn.map((each) => sessionOf(each)));
         expect(sum(all.map(({ weight }) => weight))).toBeCloseTo(1, 12);
         for (const s of drawn.keys())
           expect(sum(all.map(({ inSession }) => inSession[s]!))).toBeCloseTo(1, 12);
@@ -82,14 +73,14 @@ describe('likely conditions', () => {
   });
 
   it('keep the mean of the forecast, to the tenth of a degree of their cells', () => {
-    const all = likelyConditions([session({ ambient_C: { low: 11, likely: 14, high: 29 } })]);
+    const all = likelyConditions([sessionOf({ ambient_C: { low: 11, likely: 14, high: 29 } })]);
     expect(sum(all.map(({ weight, ambient_C }) => weight * ambient_C))).toBeCloseTo(18, 1);
   });
 
   it('are cut at whole degrees, into ten cells or fewer', () => {
     fc.assert(
       fc.property(forecast, (ambient_C) => {
-        const borders = cellBorders([session({ ambient_C })]);
+        const borders = cellBorders([sessionOf({ ambient_C })]);
         expect(borders.length).toBeGreaterThanOrEqual(2);
         expect(borders.length - 1).toBeLessThanOrEqual(11);
         expect(borders.every(Number.isInteger)).toBe(true);
@@ -101,7 +92,7 @@ describe('likely conditions', () => {
   });
 
   it('take the mean share of laps in traffic, and rain as independent of it', () => {
-    const of = session({
+    const of = sessionOf({
       ambient_C: { low: 20, likely: 20, high: 20 },
       traffic_pct: { low: 0, likely: 30, high: 60 },
       gap_m: 12,
@@ -116,7 +107,7 @@ describe('likely conditions', () => {
   });
 
   it('change the weather and the gap of the stint, and say so by name', () => {
-    const [only] = likelyConditions([session({ ambient_C: { low: 20, likely: 20, high: 20 } })]);
+    const [only] = likelyConditions([sessionOf({ ambient_C: { low: 20, likely: 20, high: 20 } })]);
     expect(only).toMatchObject({ name: '20 to 21 °C, clear air, dry', ambient_C: 20 });
     expect(only!.changes).toEqual({
       'conditions.ambient_C': 20,

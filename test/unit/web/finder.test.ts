@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { blankings } from '../../../engine/advise/blankings.ts';
+import { conditionsMap, type MapAsked } from '../../../engine/advise/conditions-map.ts';
 import { finished } from '../../../engine/advise/finished.ts';
+import { planFor } from '../../../engine/advise/plan.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { sensitivity } from '../../../engine/advise/sensitivity.ts';
 import { spread } from '../../../engine/advise/spread.ts';
@@ -9,6 +11,7 @@ import type { Question } from '../../../engine/index.ts';
 import { Searches } from '../../../engine/shell/searches.ts';
 import { finder, type SearchDoor } from '../../../web/state/finder.ts';
 import { changed } from '../../support/stints.ts';
+import { smallEvent as event } from '../../support/events.ts';
 import { toyStint } from '../../support/toy-stint.ts';
 
 const toy = toyStint({
@@ -69,6 +72,12 @@ function bench(size: number, mayDie: (worker: number, deed: Deed, nth: number) =
 
 const untilDone = (): AbortSignal => new AbortController().signal;
 
+const map: MapAsked = {
+  across: { key: 'conditions.ambient_C', values: [10, 25] },
+  down: { key: 'traffic.gap_m', values: [null, 20] },
+  sample: { draws: 4, seed: 3 },
+};
+
 describe('what is found is the same to the byte however many workers bring the runs', () => {
   const spans = finished(safeSpans(toy));
   const questions = {
@@ -80,6 +89,11 @@ describe('what is found is the same to the byte however many workers bring the r
       () => finished(weighed(toy, { ...drawing().sample, spans })),
     ],
     sensitivity: [{ ...drawing(), sought: 'sensitivity', sample: null }, () => finished(sensitivity(toy))],
+    conditions: [
+      { ...drawing(), sought: 'conditions', sample: null, map },
+      () => finished(conditionsMap(toy, map)),
+    ],
+    plan: [{ ...drawing(), sought: 'plan', sample: null, event }, () => finished(planFor(toy, event))],
   } as const;
   it.each(Object.keys(questions) as (keyof typeof questions)[])('%s by one, two and four', async (sought) => {
     const [question, here] = questions[sought];
