@@ -93,7 +93,8 @@ const spansOf = (of: typeof scenario): Question<'spans'> => ({
 
 declare function bench(): PoolBench;
 
-async function withPoolPage<T>(work: (page: Page) => Promise<T>): Promise<T> {
+/** The page, built with a handle to its pool. */
+export async function withPoolPage<T>(work: (page: Page) => Promise<T>): Promise<T> {
   const root = fileURLToPath(new URL('./pool-page/', import.meta.url));
   const outDir = mkdtempSync(join(tmpdir(), 'bench-pool-'));
   const config: InlineConfig = {

@@ -6,6 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { batch } from './batch.ts';
+import { conditions } from './conditions.ts';
 import { drag } from './drag.ts';
 import { feel } from './feel.ts';
 import { growth } from './growth.ts';
@@ -32,6 +33,7 @@ const measures: Record<string, () => Promise<Row[]>> = {
   start,
   lighthouse,
   pool,
+  conditions,
   batch,
   log,
 };
