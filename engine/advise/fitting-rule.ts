@@ -41,7 +41,7 @@ export interface Rule {
 }
 
 /** A fourth is not read. Common practice, no source. */
-export const MOST_THRESHOLDS = 3;
+const MOST_THRESHOLDS = 3;
 /** One more distinction must keep more in, or save so much on average [K] */
 const LEAST_GAIN_K = 1;
 

@@ -64,7 +64,7 @@ function isBetter(a: SetScore, b: SetScore): boolean {
   return a.uneven < b.uneven;
 }
 
-export function scoreOf({ rows, weights, heats_K }: Candidates, places: readonly number[]): SetScore {
+function scoreOf({ rows, weights, heats_K }: Candidates, places: readonly number[]): SetScore {
   const all = [0, ...places];
   let covered = 0;
   let worst_K = Infinity;

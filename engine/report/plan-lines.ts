@@ -57,7 +57,7 @@ function sessionLines({
   fits,
   beforeStop_pct,
 }: AxlePlanRecord['sessions'][number]): string[] {
-  const each = fits.map(({ fit, chance_pct }) => `${fit} ${chance_pct.toFixed(0)} %`).join(', ');
+  const each = fits.map(({ fit, chance_pct }) => `${fit} ${chanceText(chance_pct)}`).join(', ');
   return [
     `${name}: ${each}; in the window ${covered_pct.toFixed(0)} %`,
     ...(beforeStop_pct === null
@@ -68,6 +68,8 @@ function sessionLines({
         ]),
   ];
 }
+
+const chanceText = (pct: number): string => (pct < 1 ? 'under 1 %' : `${pct.toFixed(0)} %`);
 
 /** A row a day, a column a panel. */
 function regretLines(regret: AxlePlanRecord['regret']): string[] {

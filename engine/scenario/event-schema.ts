@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { count, flag, quantity, text } from './field.ts';
 import { isTree, type Tree } from './tree.ts';
 
-export const EVENT_VERSION = 1;
+const EVENT_VERSION = 1;
 
 /** An object that has no other keys: a forecast under a misspelt key would be a forecast that nobody reads. */
 const objectOf = <const T extends v.ObjectEntries>(what: string, entries: T) =>

@@ -48,7 +48,7 @@ function planOf(input: unknown): PlanRecord {
     ...event.changed.map((text) => `file: ${text}`),
     ...left.map((key) => `stint.${key} left out: the sessions and the plan say it`),
   ];
-  return planRecord(event.name, finished(planFor(scenario, event, { driven: scenario })), notices);
+  return planRecord(event.name, finished(planFor(scenario, event)), notices);
 }
 
 const print = (lines: readonly string[]): void => void process.stdout.write(`${lines.join('\n')}\n`);
