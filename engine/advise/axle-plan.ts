@@ -68,7 +68,10 @@ export function axlePlan(tables: AxleTables, known: Known): AxlePlan {
   const weights = conditions.map(({ weight }) => weight);
   const { coverings, rows: all } = joined(tables, candidates, weights);
   const heats_K = candidates.map((_, i) => sumOf(all, weights, (row) => row[i]!.hottest_K));
-  const { places, worst_K } = bestSet({ rows: all, weights, heats_K }, set.panels);
+  const { places, worst_K } = bestSet(
+    { rows: all, weights, heats_K },
+    Math.min(set.panels, candidates.length - 1),
+  );
   const chosen = [0, ...places];
   const rows = all.map((row) => chosen.map((place) => row[place]!));
   const seen = conditions.map(({ cell, gap_m, isWet, weight }, c): Seen => {

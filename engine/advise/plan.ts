@@ -5,6 +5,7 @@ import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import type { Axle } from '../stint/result.ts';
 import { axlePlan, type AxlePlan } from './axle-plan.ts';
+import { cuttable } from './cuttable.ts';
 import { cellBorders, likelyConditions, type LikelyCondition } from './likely-conditions.ts';
 import { marginDoubts } from './margin-doubt.ts';
 import { axleTables } from './panel-table.ts';
@@ -35,7 +36,11 @@ function* planning(scenario: Scenario, { sessions, set }: PlanAsked): Steps<Plan
   const doubts = yield* marginDoubts(scenario);
   const tables = yield* axleTables(scenario, { conditions, candidates, doubts });
   const borders_C = cellBorders(sessions);
-  const axles = tables.map((table) => axlePlan(table, { candidates, conditions, borders_C, sessions, set }));
+  const axles = tables.map((all) => {
+    const cut = cuttable(scenario, all, candidates);
+    const known = { candidates: cut.candidates, conditions, borders_C, sessions, set };
+    return axlePlan(cut.tables, known);
+  });
   const withoutDuct = (['front', 'rear'] as const).filter((axle) => !tables.some((t) => t.axle === axle));
   return { borders_C, conditions, axles, withoutDuct };
 }
