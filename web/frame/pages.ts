@@ -1,6 +1,7 @@
 /** The pages of the sheet, in their order in the top line; the mark is what the address says of it. */
 export const PAGES = [
   { mark: 'stint', name: 'Stint' },
+  { mark: 'plan', name: 'Plan' },
   { mark: 'cut', name: 'Cut' },
 ] as const;
 

@@ -3,6 +3,7 @@ import type { Scenario } from '../../engine/index.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import { checkScenario } from '../../engine/scenario/parse.ts';
 import { browserAlarm } from './alarm.ts';
+import { isEvent } from './event-part.ts';
 import type { Step } from './history.ts';
 import { Keeper } from './keeper.ts';
 import { keptSheet } from './kept-sheet.svelte.ts';
@@ -116,13 +117,14 @@ export class Keeping {
   }
 
   #sheet(place: Place): KeptSheet {
-    const { scenario, pins, history } = this.#session;
+    const { scenario, pins, event, history } = this.#session;
     return {
       at_ms: Date.now(),
       scenario,
       past: history.past.slice(-MOST_STEPS),
       future: history.future.slice(-MOST_STEPS),
       pins: pins.map((pin) => pin.scenario),
+      event,
       place,
     };
   }
@@ -148,6 +150,7 @@ export class Keeping {
     if (kept && !isRight(kept.scenario)) return this.#bringOld(kept);
     const pins = listOf<Scenario>(kept?.pins).filter(isRight);
     if (pins.length > 0) void this.#session.holdPins(pins);
+    if (kept?.event && isEvent(kept.event)) this.#session.holdEvent(kept.event);
     const past = listOf<Step<Sheet>>(kept?.past);
     if (!isLinked) return this.#session.remember({ past, future: listOf(kept?.future) });
     // undo leads from the link's sheet to the one that was here

@@ -4,7 +4,7 @@ import type { Axle, Scenario } from '../../engine/index.ts';
 import type { View } from '../pages/stint/view.ts';
 import type { Step } from './history.ts';
 import { inTime } from './in-time.ts';
-import type { Sheet } from './session.svelte.ts';
+import type { EventPart, Sheet } from './session.svelte.ts';
 
 /** What is in view, and where in the stint. */
 export interface Place {
@@ -20,6 +20,8 @@ export interface KeptSheet {
   past: readonly Step<Sheet>[];
   future: readonly Step<Sheet>[];
   pins: readonly Scenario[];
+  /** Nothing where an earlier version kept the sheet. */
+  event?: EventPart | null;
   place: Place;
 }
 

@@ -1,5 +1,6 @@
 /** The one session of the page: the scenario under the hand, the last good picture of it, and what it is held against. */
 import type { Axle, Changes, Problem, RunReply, RunRequest, Scenario } from '../../engine/index.ts';
+import type { EventFile } from '../../engine/scenario/event-schema.ts';
 import { valueAt, withValue } from '../../engine/scenario/tree.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import type { Parsed } from '../../engine/scenario/parse.ts';
@@ -15,10 +16,15 @@ import { equalised } from './sides.ts';
 
 export type { Run };
 
+/** An event but for its stint, which is that of the sheet. */
+export type EventPart = Pick<EventFile, 'name' | 'sessions' | 'set'>;
+
 /** What undo brings back. */
 export interface Sheet {
   scenario: Scenario;
   pins: readonly Pin[];
+  /** null, or nothing in a step of an earlier version: the example that the Plan page opens with. */
+  event?: EventPart | null;
 }
 
 export const library = () => import('../../engine/scenario/library.ts');
@@ -35,6 +41,7 @@ export class Session {
   #pins: Pins;
   #chosen = $state.raw<Scenario | null>(null);
   #madeRoom = $state.raw<Pin | null>(null);
+  #event = $state.raw<EventPart | null>(null);
   #problems = $state.raw<readonly Problem[]>([]);
   #failure = $state('');
   #busy = $state(true);
@@ -86,6 +93,10 @@ export class Session {
   get complaints(): readonly string[] {
     const lines = this.#problems.map(problemLine);
     return this.#failure ? [...lines, this.#failure] : lines;
+  }
+  /** The event that is planned, checked by whoever changed it; null: nobody has. */
+  get event(): EventPart | null {
+    return this.#event;
   }
   get history(): History<Sheet> {
     return this.#history;
@@ -189,6 +200,26 @@ export class Session {
     return [];
   }
 
+  /** Another event, as a step; under one name it is one step until `settle`. */
+  changeEvent(event: EventPart, name: string): void {
+    this.#history = noted(this.#history, this.#sheet, name);
+    this.#event = event;
+  }
+  /** The event that was kept; no step of its own. */
+  holdEvent(event: EventPart): void {
+    this.#event = event;
+  }
+  /** A stint with its event, as one step. Returns what was refused. */
+  replaceWhole(scenario: unknown, event: EventPart, name: string): readonly Problem[] {
+    const parsed = checks().checkScenario(scenario);
+    if (!parsed.ok) return parsed.problems;
+    this.settle();
+    this.#take(parsed, name);
+    this.#event = event;
+    this.settle();
+    return [];
+  }
+
   /** Steps of an earlier time, which go before those that were taken since. */
   remember({ past, future }: Pick<History<Sheet>, 'past' | 'future'>): void {
     const { past: since } = this.#history;
@@ -223,7 +254,7 @@ export class Session {
   }
 
   get #sheet(): Sheet {
-    return { scenario: this.#scenario, pins: this.#pins.held };
+    return { scenario: this.#scenario, pins: this.#pins.held, event: this.#event };
   }
 
   #repin(pins: readonly Pin[], name: string): void {
@@ -243,13 +274,14 @@ export class Session {
 
   #stepTo(step: Moved<Sheet> | null): void {
     if (!step) return;
-    const { scenario, pins } = step.state;
+    const { scenario, pins, event = null } = step.state;
     this.#history = step.history;
     // a step that was kept may be of another version
     const parsed = checks().checkScenario(scenario);
     this.#problems = parsed.ok ? [] : parsed.problems;
     if (!parsed.ok) return;
     this.#madeRoom = null;
+    this.#event = event;
     void this.#pins.hold(pins);
     if (scenario !== this.#scenario) this.#go(scenario);
   }

@@ -21,7 +21,7 @@ type Said = News & { of: Scenario };
 /** A link, or why there is none. */
 export type Shared = { link: string } | { why: string };
 
-const FILES = { description: 'Sheet', extensions: ['.json'], mimeTypes: ['application/json'] };
+export const FILES = { description: 'Sheet', extensions: ['.json'], mimeTypes: ['application/json'] };
 
 export class SheetActs {
   #session: Session;
@@ -152,7 +152,7 @@ export function actsOn(session: Session): SheetActs {
   return acts;
 }
 
-const write = (
+export const write = (
   text: string,
   name: string,
   file: FileSystemFileHandle | null,
@@ -160,7 +160,7 @@ const write = (
   fileSave(new Blob([text], { type: 'application/json' }), { ...FILES, fileName: name, id: 'sheet' }, file);
 
 /** The person has closed the browser's own window. */
-const isLeft = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
+export const isLeft = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 
-const causeOf = (error: unknown): string =>
+export const causeOf = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).replace(/\.$/, '');

@@ -35,7 +35,7 @@ export function fileName({ car, circuit, trace }: Scenario, now_ms: number): str
 }
 
 /** Letters and digits that every disk takes. */
-const plain = (name: string): string =>
+export const plain = (name: string): string =>
   name
     .normalize('NFKD')
     .replace(/\p{Mark}/gu, '')
@@ -79,7 +79,8 @@ const few = (names: readonly string[]): string[] =>
     ? [...names.slice(0, MOST_NAMED), `and ${names.length - MOST_NAMED} more`]
     : [...names];
 
-function jsonFrom(text: string): { value: unknown } | { problem: string } {
+/** The value of a text of JSON, or why it is none. */
+export function jsonFrom(text: string): { value: unknown } | { problem: string } {
   const marked = text.replace(/^\uFEFF/, '');
   if (marked.trim() === '') return { problem: 'file: expected JSON, got nothing' };
   try {

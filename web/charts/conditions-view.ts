@@ -1,0 +1,166 @@
+/** Where everything of the map of conditions lies: one condition across, another down, a panel to every cell. Pure. */
+import { contours } from 'd3-contour';
+import type { MapCell, MapCorner, PlannedPanel } from '../../engine/index.ts';
+import type { Box } from './place-labels.ts';
+
+export interface CellPlace {
+  row: number;
+  column: number;
+}
+
+export interface ConditionsView {
+  frame: Box;
+  columns: number;
+  rows: number;
+  /** As paths of an SVG drawing. */
+  inside: string;
+  tooHot: string;
+  tooCold: string;
+  /** Between cells that take different panels. */
+  borders: string;
+  /** One for each panel, where most of its cells are. */
+  letters: { x: number; y: number; text: string }[];
+  /** Place in the set by row and column; null where none of it stays in. */
+  fits: (number | null)[][];
+}
+
+/** An endless margin, as a number that can be drawn between [K] */
+const ENDLESS_K = 1000;
+const LEFT_PX = 78;
+const TOP_PX = 8;
+const FOOT_PX = 28;
+
+export const heightOfMap = (rows: number): number => TOP_PX + FOOT_PX + rows * (rows > 2 ? 34 : 64);
+
+/** Of the panels whose blanking is inside the span the one nearest to the best; an open mouth counts. Null: none is. */
+export function panelIn(
+  { span_pct, best }: MapCell,
+  panels: readonly Pick<PlannedPanel, 'blanking_pct'>[],
+): number | null {
+  if (!span_pct || !best) return null;
+  const [low, high] = span_pct;
+  let found: number | null = null;
+  let nearest = Infinity;
+  for (const [i, { blanking_pct }] of panels.entries()) {
+    const away = Math.abs(blanking_pct - best.blanking_pct);
+    if (blanking_pct < low || blanking_pct > high || away >= nearest) continue;
+    [found, nearest] = [i, away];
+  }
+  return found;
+}
+
+export function conditionsView(
+  corner: MapCorner,
+  panels: readonly PlannedPanel[],
+  width: number,
+): ConditionsView {
+  const rows = corner.rows.length;
+  const columns = corner.rows[0]?.length ?? 0;
+  const height = heightOfMap(rows) - TOP_PX - FOOT_PX;
+  const frame = { left: LEFT_PX, top: TOP_PX, width: Math.max(1, width - LEFT_PX - 2), height };
+  const [cellWidth, cellHeight] = [frame.width / columns, frame.height / rows];
+  const fits = corner.rows.map((cells) => cells.map((cell) => panelIn(cell, panels)));
+  const x = (column: number): number => frame.left + column * cellWidth;
+  const y = (row: number): number => frame.top + row * cellHeight;
+  const pathOf = (margin: (cell: MapCell) => number): string =>
+    areaPath(corner.rows, margin, { left: frame.left, top: frame.top, cellWidth, cellHeight });
+  return {
+    frame,
+    columns,
+    rows,
+    inside: pathOf((cell) => Math.min(hot(cell), cold(cell))),
+    tooHot: pathOf((cell) => -hot(cell)),
+    tooCold: pathOf((cell) => -cold(cell)),
+    borders: bordersOf(fits, x, y),
+    letters: lettersOf(fits, panels).map(({ text, row, column }) => ({
+      text,
+      x: x(column + 0.5),
+      y: y(row + 0.5) + 7,
+    })),
+    fits,
+  };
+}
+
+const bounded = (margin_K: number): number => Math.max(-ENDLESS_K, Math.min(ENDLESS_K, margin_K));
+const hot = ({ best }: MapCell): number => (best ? bounded(best.hotMargin_K) : -1);
+const cold = ({ best }: MapCell): number => (best ? bounded(best.coldMargin_K) : -1);
+
+interface Grid {
+  left: number;
+  top: number;
+  cellWidth: number;
+  cellHeight: number;
+}
+
+/** Where a margin is at least 0. It stands at the middles of cells, and the outermost reach half a cell further. */
+function areaPath(
+  rows: readonly (readonly MapCell[])[],
+  margin: (cell: MapCell) => number,
+  grid: Grid,
+): string {
+  const padded = <T>(list: readonly T[]): T[] => [list[0]!, ...list, list.at(-1)!];
+  const field = padded(rows).map((cells) => padded(cells).map(margin));
+  const size: [number, number] = [field[0]!.length, field.length];
+  const inner = ([x = 0, y = 0]: number[]): string => {
+    const column = Math.min(size[0] - 2, Math.max(0, x - 1));
+    const row = Math.min(size[1] - 2, Math.max(0, y - 1));
+    return `${(grid.left + column * grid.cellWidth).toFixed(1)} ${(grid.top + row * grid.cellHeight).toFixed(1)}`;
+  };
+  const { coordinates } = contours().size(size).contour(field.flat(), 0);
+  return coordinates
+    .flat()
+    .map((ring) => `M${ring.map(inner).join('L')}Z`)
+    .join('');
+}
+
+function bordersOf(
+  fits: readonly (readonly (number | null)[])[],
+  x: (column: number) => number,
+  y: (row: number) => number,
+): string {
+  let path = '';
+  fits.forEach((cells, row) =>
+    cells.forEach((fit, column) => {
+      if (column > 0 && cells[column - 1] !== fit) path += `M${x(column)} ${y(row)}V${y(row + 1)}`;
+      if (row > 0 && fits[row - 1]![column] !== fit) path += `M${x(column)} ${y(row)}H${x(column + 1)}`;
+    }),
+  );
+  return path;
+}
+
+/** Each letter in the cell of its panel that is nearest to the middle of them all. */
+function lettersOf(
+  fits: readonly (readonly (number | null)[])[],
+  panels: readonly PlannedPanel[],
+): (CellPlace & { text: string })[] {
+  return panels.flatMap(({ letter }, panel) => {
+    const cells = fits.flatMap((row, r) =>
+      row.flatMap((fit, c) => (fit === panel ? [{ row: r, column: c }] : [])),
+    );
+    if (cells.length === 0) return [];
+    const mean = (key: keyof CellPlace): number =>
+      cells.reduce((sum, cell) => sum + cell[key], 0) / cells.length;
+    const far = ({ row, column }: CellPlace): number =>
+      Math.hypot(row - mean('row'), column - mean('column'));
+    const at = cells.reduce((best, cell) => (far(cell) < far(best) ? cell : best));
+    return [{ ...at, text: letter || 'open' }];
+  });
+}
+
+/** Where an arrow key takes the cell in hand; null for any other key. */
+export function movedCell(
+  { row, column }: CellPlace,
+  key: string,
+  { rows, columns }: Pick<ConditionsView, 'rows' | 'columns'>,
+): CellPlace | null {
+  const to = (r: number, c: number): CellPlace => ({
+    row: Math.min(rows - 1, Math.max(0, r)),
+    column: Math.min(columns - 1, Math.max(0, c)),
+  });
+  if (key === 'ArrowLeft') return to(row, column - 1);
+  if (key === 'ArrowRight') return to(row, column + 1);
+  if (key === 'ArrowUp') return to(row - 1, column);
+  if (key === 'ArrowDown') return to(row + 1, column);
+  if (key === 'Home') return to(row, 0);
+  return key === 'End' ? to(row, columns - 1) : null;
+}

@@ -1,0 +1,71 @@
+/** The event of the sheet: what it starts as, how a change of it is checked, and its file. Pure. */
+import * as v from 'valibot';
+import weekend from '../../scenarios/events/sorrelby-weekend.json' with { type: 'json' };
+import type { Scenario } from '../../engine/index.ts';
+import { parseEvent, type RaceEvent } from '../../engine/scenario/event-parse.ts';
+import { EVENT_VERSION, eventSchema, type Session } from '../../engine/scenario/event-schema.ts';
+import { problemLine, type Problem } from '../../engine/scenario/problem.ts';
+import type { EventPart } from './session.svelte.ts';
+import { jsonFrom, plain } from './sheet-file.ts';
+
+const partOf = ({ name, sessions, set }: Pick<RaceEvent, keyof EventPart>): EventPart => ({
+  name,
+  sessions,
+  set,
+});
+
+/** What the page opens with: invented, to be written over. */
+export const exampleEvent = (): EventPart => partOf(v.parse(eventSchema, weekend));
+
+export type Changed = { ok: true; event: EventPart } | { ok: false; problems: readonly Problem[] };
+
+/** A changed event, or all that is wrong with it. */
+export function checkEvent(event: EventPart): Changed {
+  const parsed = parseEvent({ version: EVENT_VERSION, ...event });
+  return parsed.ok ? { ok: true, event } : parsed;
+}
+
+export const isEvent = (event: EventPart): boolean => checkEvent(event).ok;
+
+/** "Session 4", with the forecast of the last one: it is the nearest guess. */
+export function withSession({ sessions, ...rest }: EventPart): EventPart {
+  const last = sessions.at(-1)!;
+  const names = sessions.map(({ name }) => name);
+  let number = sessions.length + 1;
+  while (names.includes(`Session ${number}`)) number += 1;
+  return { ...rest, sessions: [...sessions, { ...last, name: `Session ${number}` }] };
+}
+
+export const withoutSession = ({ sessions, ...rest }: EventPart, at: number): EventPart => ({
+  ...rest,
+  sessions: sessions.filter((_, i) => i !== at),
+});
+
+export const withSessionAt = (
+  { sessions, ...rest }: EventPart,
+  at: number,
+  changed: Partial<Session>,
+): EventPart => ({
+  ...rest,
+  sessions: sessions.map((session, i) => (i === at ? { ...session, ...changed } : session)),
+});
+
+/** The event with the stint of the sheet: one file that the terminal reads too. */
+export const eventText = (event: EventPart, stint: Scenario): string =>
+  `${JSON.stringify({ version: EVENT_VERSION, name: event.name, stint, sessions: event.sessions, set: event.set }, null, 2)}\n`;
+
+export const eventFileName = ({ name }: EventPart): string => `${plain(name) || 'event'}-plan.json`;
+
+export type ReadEvent =
+  | { ok: true; event: EventPart; scenario: Scenario; notes: readonly string[] }
+  | { ok: false; problems: readonly string[] };
+
+/** What a file of an event holds, or everything that is wrong with it, one line each. */
+export function readEvent(text: string): ReadEvent {
+  const json = jsonFrom(text);
+  if ('problem' in json) return { ok: false, problems: [json.problem] };
+  const parsed = parseEvent(json.value);
+  if (!parsed.ok) return { ok: false, problems: parsed.problems.map(problemLine) };
+  const { event } = parsed;
+  return { ok: true, event: partOf(event), scenario: event.scenario, notes: event.changed };
+}
