@@ -3,10 +3,13 @@ import * as v from 'valibot';
 import weekend from '../../scenarios/events/sorrelby-weekend.json' with { type: 'json' };
 import type { Scenario } from '../../engine/index.ts';
 import { parseEvent, type RaceEvent } from '../../engine/scenario/event-parse.ts';
-import { EVENT_VERSION, eventSchema, type Session } from '../../engine/scenario/event-schema.ts';
+import { eventSchema, type Session } from '../../engine/scenario/event-schema.ts';
 import { problemLine, type Problem } from '../../engine/scenario/problem.ts';
 import type { EventPart } from './session.svelte.ts';
 import { jsonFrom, plain } from './sheet-file.ts';
+
+/** Of the file. */
+const VERSION = 1;
 
 const partOf = ({ name, sessions, set }: Pick<RaceEvent, keyof EventPart>): EventPart => ({
   name,
@@ -21,7 +24,7 @@ export type Changed = { ok: true; event: EventPart } | { ok: false; problems: re
 
 /** A changed event, or all that is wrong with it. */
 export function checkEvent(event: EventPart): Changed {
-  const parsed = parseEvent({ version: EVENT_VERSION, ...event });
+  const parsed = parseEvent({ version: VERSION, ...event });
   return parsed.ok ? { ok: true, event } : parsed;
 }
 
@@ -52,7 +55,7 @@ export const withSessionAt = (
 
 /** The event with the stint of the sheet: one file that the terminal reads too. */
 export const eventText = (event: EventPart, stint: Scenario): string =>
-  `${JSON.stringify({ version: EVENT_VERSION, name: event.name, stint, sessions: event.sessions, set: event.set }, null, 2)}\n`;
+  `${JSON.stringify({ version: VERSION, name: event.name, stint, sessions: event.sessions, set: event.set }, null, 2)}\n`;
 
 export const eventFileName = ({ name }: EventPart): string => `${plain(name) || 'event'}-plan.json`;
 

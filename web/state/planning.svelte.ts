@@ -115,7 +115,7 @@ export class Planning {
     for (const [s, session] of event.sessions.entries()) {
       const day = likelyDay(plan, s);
       const parsed = day && checks().override(scenario, sessionChanges(scenario, plan, day));
-      if (!parsed?.ok) {
+      if (!day || !parsed?.ok) {
         predicted.push(null);
         continue;
       }

@@ -41,12 +41,12 @@ export function sessionChanges(
   { axles }: Plan,
   { condition, panels }: LikelyDay,
 ): Changes {
-  const fitted = axles.flatMap(({ axle, panels: set }) => {
+  const fitted = axles.flatMap(({ axle, panels: set }): (readonly [string, number])[] => {
     const panel = set[panels[axle] ?? 0]!;
-    if (!isSplit(scenario, axle)) return [[`blanking_pct.${axle}`, panel.blanking_pct] as const];
+    if (!isSplit(scenario, axle)) return [[`blanking_pct.${axle}`, panel.blanking_pct]];
     return SIDES.map((side) => {
       const own = panel.sides_pct?.[side] ?? panel.blanking_pct;
-      return [`blanking_pct.${axle}_${side}`, own] as const;
+      return [`blanking_pct.${axle}_${side}`, own];
     });
   });
   return { ...condition.changes, ...Object.fromEntries(fitted) };
