@@ -18,13 +18,13 @@ const DOWN: Record<DownAxis, { key: string; values: readonly Value[] }> = {
   track: { key: 'conditions.wet', values: [false, true] },
 };
 
-/** Twelve ambients from the lowest forecast to the highest, at least a degree apart. */
+/** Twelve ambients from the lowest forecast to the highest, whole degrees apart. */
 export function ambients(sessions: readonly Session[]): number[] {
   const low = Math.min(...sessions.map(({ ambient_C }) => ambient_C.low));
   const high = Math.max(low + COLUMNS - 1, ...sessions.map(({ ambient_C }) => ambient_C.high));
-  const start = Math.min(low, 55 - (COLUMNS - 1));
+  const start = Math.min(Math.round(low), 55 - (COLUMNS - 1));
   const step = (Math.min(55, high) - start) / (COLUMNS - 1);
-  return Array.from({ length: COLUMNS }, (_, i) => Math.round(10 * (start + i * step)) / 10);
+  return Array.from({ length: COLUMNS }, (_, i) => Math.round(start + i * step));
 }
 
 export const mapAsked = (sessions: readonly Session[], axis: DownAxis) => ({
