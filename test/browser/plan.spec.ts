@@ -1,0 +1,132 @@
+import { axe } from './axe.ts';
+import { expect, test } from './fixtures.ts';
+import { openSheet } from './sheet.ts';
+
+/** Goes by Tab to what has this name, from where the focus is. */
+async function tabTo(page: import('@playwright/test').Page, name: RegExp): Promise<void> {
+  for (let stops = 0; stops < 120; stops++) {
+    await page.keyboard.press('Tab');
+    const said = await page.evaluate(() => {
+      const { activeElement: at } = document;
+      return at?.getAttribute('aria-label') ?? at?.textContent?.trim() ?? '';
+    });
+    if (name.test(said)) return;
+  }
+  throw new Error(`no stop of Tab is named ${name.source}`);
+}
+
+test('a whole event goes by keyboard from the forecast to the printed sheets', async ({ page }) => {
+  test.setTimeout(150_000);
+  await openSheet(page);
+  await tabTo(page, /^Plan$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Plan the event');
+  await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
+
+  // one session is enough: two others go, and come back by undo, and go again
+  await tabTo(page, /^Remove Friday practice$/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /^Remove Race$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('group', { name: 'Qualifying' })).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await expect(page.getByRole('group', { name: 'Race' })).toBeVisible();
+  await page.keyboard.press('Control+y');
+  await expect(page.getByRole('group', { name: 'Race' })).toHaveCount(0);
+
+  await page.getByRole('heading', { level: 1 }).focus();
+  await tabTo(page, /ambient, likely/);
+  await page.keyboard.type('24');
+  await tabTo(page, /^Plan this event$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('progressbar')).toBeVisible();
+  await expect(page.getByText('Planned.', { exact: true })).toBeVisible({ timeout: 100_000 });
+  await expect(page.getByText(/^Bring A \(\d+\s%\)/)).toHaveCount(2);
+
+  const map = page.getByRole('application', { name: 'Front: which panel in which condition' });
+  await map.focus();
+  await page.keyboard.press('End');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.locator('#plan-front ~ figure .read')).toContainText(/^28\s°C, gap 100\s*m: /);
+  expect((await axe(page).analyze()).violations).toEqual([]);
+
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  const sheets = page.locator('.print article');
+  await expect(sheets).toHaveCount(3);
+  for (const sheet of await sheets.all()) await expect(sheet).toContainText('Not for use on a car');
+  const capitals_mm = await page
+    .locator('.wall .big')
+    .first()
+    .evaluate((big) => {
+      const context = document.createElement('canvas').getContext('2d')!;
+      const { font } = getComputedStyle(big);
+      context.font = font;
+      return (context.measureText('C').actualBoundingBoxAscent * 25.4) / 96;
+    });
+  expect(capitals_mm).toBeGreaterThanOrEqual(12);
+});
+
+test('nonsense is answered beside its field and loses nothing, and a broken file changes nothing', async ({
+  page,
+}) => {
+  await openSheet(page);
+  await page.goto('/#plan');
+  const high = page.getByRole('textbox', { name: 'Race: ambient, high, °C' });
+  await high.fill('12');
+  await high.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText(/^Expected 26 to 55 °C, got “12”\. 31 °C stays\.$/);
+  await expect(high).toHaveValue('31');
+
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open event' }).click();
+  const event = {
+    version: 1,
+    name: 'Broken',
+    sessions: [{ name: 'Day', ambient_C: { low: 30, likely: 25, high: 20 } }],
+  };
+  await (
+    await chooser
+  ).setFiles({
+    name: 'broken.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(event)),
+  });
+  await expect(page.locator('.news')).toContainText('broken.json is not opened, and nothing has changed.');
+  await expect(page.locator('.news li')).toHaveText([
+    'sessions.0.ambient_C.low: expected at most high, 20, got 30',
+  ]);
+  await expect(page.getByRole('textbox', { name: 'Event', exact: true })).toHaveValue(
+    'A weekend at Sorrelby',
+  );
+});
+
+test('a search is cancelled, and a change is kept for the next time at 320 pixels too', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await page.goto('/#plan');
+  await page.getByRole('button', { name: 'Plan this event' }).click();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByRole('progressbar')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Add a session' }).click();
+  await expect(page.getByRole('group', { name: 'Session 4' })).toBeVisible();
+  const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(beyond).toBeLessThanOrEqual(0);
+  expect((await axe(page).analyze()).violations).toEqual([]);
+  await page.waitForFunction(
+    () =>
+      new Promise<boolean>((resolve) => {
+        const open = indexedDB.open('emberlap sheet');
+        open.onsuccess = () => {
+          const read = open.result.transaction('kept').objectStore('kept').get('sheet');
+          read.onsuccess = () => {
+            open.result.close();
+            resolve(
+              (read.result as { event?: { sessions: unknown[] } } | undefined)?.event?.sessions.length === 4,
+            );
+          };
+        };
+      }),
+  );
+  await page.reload();
+  await expect(page.getByRole('group', { name: 'Session 4' })).toBeVisible();
+});
