@@ -1,9 +1,11 @@
+import type { Page } from '@playwright/test';
 import { axe } from './axe.ts';
+import { withoutFileAccess } from './files.ts';
 import { expect, test } from './fixtures.ts';
 import { openSheet } from './sheet.ts';
 
 /** Goes by Tab to what has this name, from where the focus is. */
-async function tabTo(page: import('@playwright/test').Page, name: RegExp): Promise<void> {
+async function tabTo(page: Page, name: RegExp): Promise<void> {
   for (let stops = 0; stops < 120; stops++) {
     await page.keyboard.press('Tab');
     const said = await page.evaluate(() => {
@@ -70,6 +72,7 @@ test('a whole event goes by keyboard from the forecast to the printed sheets', a
 test('nonsense is answered beside its field and loses nothing, and a broken file changes nothing', async ({
   page,
 }) => {
+  await withoutFileAccess(page);
   await openSheet(page);
   await page.goto('/#plan');
   const high = page.getByRole('textbox', { name: 'Race: ambient, high, °C' });

@@ -98,9 +98,9 @@ function areaPath(
   margin: (cell: MapCell) => number,
   grid: Grid,
 ): string {
-  const padded = <T>(list: readonly T[]): T[] => [list[0]!, ...list, list.at(-1)!];
+  const padded = <T>(list: readonly T[]): T[] => [...list.slice(0, 1), ...list, ...list.slice(-1)];
   const field = padded(rows).map((cells) => padded(cells).map(margin));
-  const size: [number, number] = [field[0]!.length, field.length];
+  const size: [number, number] = [field[0]?.length ?? 0, field.length];
   const inner = ([x = 0, y = 0]: number[]): string => {
     const column = Math.min(size[0] - 2, Math.max(0, x - 1));
     const row = Math.min(size[1] - 2, Math.max(0, y - 1));
@@ -122,7 +122,7 @@ function bordersOf(
   fits.forEach((cells, row) =>
     cells.forEach((fit, column) => {
       if (column > 0 && cells[column - 1] !== fit) path += `M${x(column)} ${y(row)}V${y(row + 1)}`;
-      if (row > 0 && fits[row - 1]![column] !== fit) path += `M${x(column)} ${y(row)}H${x(column + 1)}`;
+      if (row > 0 && fits[row - 1]?.[column] !== fit) path += `M${x(column)} ${y(row)}H${x(column + 1)}`;
     }),
   );
   return path;

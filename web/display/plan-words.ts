@@ -28,6 +28,12 @@ export function coverWords({ blanking_pct, sides_pct }: PlannedPanel): string {
     .join(', ');
 }
 
+/** The same of a place in the set; nothing for an open mouth. */
+export function coverAt(panels: readonly PlannedPanel[], place: number): string {
+  const panel = panels[place];
+  return panel && place > 0 ? coverWords(panel) : '';
+}
+
 /** "above 26 °C, or following" */
 export const ruleWords = ({ when }: Pick<RuleLine, 'when'>): string => when.map(caseWords).join(', or ');
 
@@ -54,6 +60,12 @@ export const conditionWords = ({ from_C, to_C, gap_m, isWet }: LikelyCondition):
     isWet ? 'wet' : 'dry',
   ].join(', ');
 
+/** The same of a place in a list of them. */
+export function dayWords(conditions: readonly LikelyCondition[], place: number): string {
+  const at = conditions[place];
+  return at ? conditionWords(at) : '';
+}
+
 /** "in, 12 K to spare", "58 K too hot" */
 export function doneWords({ status, hotMargin_K, coldMargin_K }: Done): string {
   if (status === 'not judged') return 'not judged';
@@ -72,15 +84,15 @@ export function regretWords(regret: Regret): string {
   return `${doneWords(regret)}; ${cost}`;
 }
 
-export const uncoveredWords = (
+export function uncoveredWords(
   { condition, panel, ...done }: Uncovered,
   conditions: readonly LikelyCondition[],
   panels: readonly PlannedPanel[],
-): string => {
-  const at = conditions[condition]!;
+): string {
+  const likely = chance(conditions[condition]?.weight ?? 0);
   const fit = fitName(panels, panel);
-  return `${capital(conditionWords(at))} (chance ${chance(at.weight)}): the least bad is ${fit}, ${doneWords(done)}.`;
-};
+  return `${capital(dayWords(conditions, condition))} (chance ${likely}): the least bad is ${fit}, ${doneWords(done)}.`;
+}
 
 export const chance = (share: number): string =>
   share > 0 && share < 0.005 ? `less than ${percent(1)}` : percent(Math.round(100 * share));
@@ -120,10 +132,10 @@ const WHY = {
 
 /** What is known of one cell of the map of conditions. */
 export function cellWords(
-  cell: MapCell,
+  cell: MapCell | undefined,
   fit: { place: number | null; panels: readonly PlannedPanel[] },
 ): string {
-  if (!cell.span_pct) return cell.why ? WHY[cell.why] : 'not judged';
+  if (!cell?.span_pct) return WHY[cell?.why ?? 'not judged'];
   const [low, high] = cell.span_pct;
   const safe = `safe from ${percent(low)} to ${percent(high)}`;
   const best = cell.best ? `, best ${percent(cell.best.blanking_pct)}` : '';
@@ -133,7 +145,7 @@ export function cellWords(
       ? 'no panel of the set stays in'
       : place === 0
         ? 'leave it open'
-        : `fit ${fitName(panels, place)} (${coverWords(panels[place]!)})`;
+        : `fit ${fitName(panels, place)} (${coverAt(panels, place)})`;
   return `${safe}${best}; ${panel}`;
 }
 

@@ -3,7 +3,7 @@ import type { Axle, CornerSpread, Plan } from '../../engine/index.ts';
 import type { Planned } from '../state/planning.svelte.ts';
 import { cornerName } from './corner.ts';
 import { capital, level } from './format.ts';
-import { chance, coverWords, fitName, fitsWords, startWords } from './plan-words.ts';
+import { chance, coverAt, fitName, fitsWords, startWords } from './plan-words.ts';
 
 export interface PredictedLine {
   corner: string;
@@ -23,7 +23,7 @@ const TAIL = 0.1;
 function middle(values: readonly (number | null)[]): string {
   const known = values.filter((value) => value !== null).sort((a, b) => a - b);
   if (known.length === 0) return 'no hard stop';
-  const at = (share: number): number => known[Math.round(share * (known.length - 1))]!;
+  const at = (share: number): number => known[Math.round(share * (known.length - 1))] ?? 0;
   return `${level(at(TAIL))} to ${level(at(1 - TAIL))}`;
 }
 
@@ -37,8 +37,8 @@ export function predictedLines(
     const axle = plan.axles.find((each) => each.axle === corner.axle);
     const place = found.panels[corner.axle];
     if (!axle || place === undefined) return [];
-    const cover = place > 0 ? ` (${coverWords(axle.panels[place]!)})` : '';
-    return [lineOf(corner, `${fitName(axle.panels, place)}${cover}`)];
+    const cover = coverAt(axle.panels, place);
+    return [lineOf(corner, `${fitName(axle.panels, place)}${cover && ` (${cover})`}`)];
   });
 }
 

@@ -32,7 +32,8 @@ export const isEvent = (event: EventPart): boolean => checkEvent(event).ok;
 
 /** "Session 4", with the forecast of the last one: it is the nearest guess. */
 export function withSession({ sessions, ...rest }: EventPart): EventPart {
-  const last = sessions.at(-1)!;
+  const last = sessions.at(-1);
+  if (!last) throw new Error('sessions: none'); // no event is without
   const names = sessions.map(({ name }) => name);
   let number = sessions.length + 1;
   while (names.includes(`Session ${number}`)) number += 1;

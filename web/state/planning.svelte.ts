@@ -102,8 +102,7 @@ export class Planning {
     const find = <What extends Sought>(
       what: string,
       question: Omit<Question<What>, 'driven'>,
-    ): Promise<Findings[What]> =>
-      this.#find(what, { ...question, driven: scenario } as Question<What>, signal);
+    ): Promise<Findings[What]> => this.#find(what, { ...question, driven: scenario }, signal);
     const map = await find<'conditions'>('Map of conditions', {
       sought: 'conditions',
       scenario: { ...scenario, traffic: { ...scenario.traffic, gap_m: null, gap_s: null } },

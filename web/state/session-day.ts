@@ -42,7 +42,8 @@ export function sessionChanges(
   { condition, panels }: LikelyDay,
 ): Changes {
   const fitted = axles.flatMap(({ axle, panels: set }): (readonly [string, number])[] => {
-    const panel = set[panels[axle] ?? 0]!;
+    const panel = set[panels[axle] ?? 0];
+    if (!panel) return [];
     if (!isSplit(scenario, axle)) return [[`blanking_pct.${axle}`, panel.blanking_pct]];
     return SIDES.map((side) => {
       const own = panel.sides_pct?.[side] ?? panel.blanking_pct;
