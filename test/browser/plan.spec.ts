@@ -95,8 +95,10 @@ test('nonsense is answered beside its field and loses nothing, and a broken file
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(event)),
   });
-  await expect(page.locator('.news')).toContainText('broken.json is not opened, and nothing has changed.');
-  await expect(page.locator('.news li')).toHaveText([
+  await expect(page.locator('.news[role=status]')).toContainText(
+    'broken.json is not opened, and nothing has changed.',
+  );
+  await expect(page.locator('.news[role=status] li')).toHaveText([
     'sessions.0.ambient_C.low: expected at most high, 20, got 30',
   ]);
   await expect(page.getByRole('textbox', { name: 'Event', exact: true })).toHaveValue(

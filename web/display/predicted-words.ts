@@ -1,9 +1,15 @@
 /** What a session is likely to bring, with its doubt, in words. Pure. */
-import type { Axle, CornerSpread, Plan } from '../../engine/index.ts';
-import type { Planned } from '../state/planning.svelte.ts';
+import type { Axle, CornerSpread, Plan, Spread } from '../../engine/index.ts';
 import { cornerName } from './corner.ts';
 import { capital, level } from './format.ts';
 import { chance, coverAt, fitName, fitsWords, startWords } from './plan-words.ts';
+
+/** What one session is likely to bring with what the rule fits then, in draws. */
+export interface Predicted {
+  /** Place in the set, by axle. */
+  panels: Partial<Record<Axle, number>>;
+  spread: Spread;
+}
 
 export interface PredictedLine {
   corner: string;
@@ -28,7 +34,7 @@ function middle(values: readonly (number | null)[]): string {
 }
 
 export function predictedLines(
-  { plan, predicted }: Pick<Planned, 'plan' | 'predicted'>,
+  { plan, predicted }: { plan: Plan; predicted: readonly (Predicted | null)[] },
   session: number,
 ): PredictedLine[] {
   const found = predicted[session];

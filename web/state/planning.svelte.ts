@@ -2,29 +2,14 @@
  * Plans an event when it is asked to: a map of conditions, then which panels to bring, then how sure each session is. By the pool
  * of workers that the stint's page uses, which grants one of them while the hand moves there.
  */
-import type {
-  Axle,
-  ConditionsMap,
-  Findings,
-  Plan,
-  Question,
-  Scenario,
-  Sought,
-  Spread,
-} from '../../engine/index.ts';
+import type { ConditionsMap, Findings, Plan, Question, Scenario, Sought } from '../../engine/index.ts';
 import { planGround } from '../../engine/scenario/plan-ground.ts';
+import type { Predicted } from '../display/predicted-words.ts';
 import { mapAsked, WEIGHING, type DownAxis } from './map-axes.ts';
 import { likelyDay, sessionChanges } from './session-day.ts';
 import { checks } from './checks.ts';
 import type { Finder } from './finder.ts';
 import type { EventPart } from './session.svelte.ts';
-
-/** What one session is likely to bring with what the rule fits then, in draws. */
-export interface Predicted {
-  /** Place in the set, by axle. */
-  panels: Partial<Record<Axle, number>>;
-  spread: Spread;
-}
 
 export interface Planned {
   scenario: Scenario;

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { defaultScenario } from '../../../engine/scenario/library.ts';
+import { movedCell, panelIn } from '../../../web/charts/conditions-view.ts';
+import { doneWords, ruleWords } from '../../../web/display/plan-words.ts';
+import { pageOf } from '../../../web/frame/pages.ts';
+import {
+  checkEvent,
+  eventText,
+  exampleEvent,
+  readEvent,
+  withoutSession,
+  withSession,
+  withSessionAt,
+} from '../../../web/state/event-part.ts';
+import { mapAsked } from '../../../web/state/map-axes.ts';
+
+const plainly = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('the event of the sheet', () => {
+  it('comes back from its file as it was, with its stint', () => {
+    const event = withSession(exampleEvent());
+    const read = readEvent(eventText(event, defaultScenario()));
+    expect(read).toMatchObject({ ok: true, event, scenario: defaultScenario() });
+  });
+
+  it('names what is wrong with a forecast upside down in one line', () => {
+    const wrong = withSessionAt(exampleEvent(), 1, { ambient_C: { low: 30, likely: 20, high: 10 } });
+    expect(checkEvent(wrong)).toMatchObject({ ok: false, problems: [{ key: 'sessions.1.ambient_C.low' }] });
+    expect(readEvent('{"version": 1')).toMatchObject({
+      ok: false,
+      problems: [expect.stringMatching(/^file: expected JSON/)],
+    });
+  });
+
+  it('gives a session that is added a name that none has', () => {
+    const without = withoutSession(withSession(exampleEvent()), 0);
+    const names = withSession(without).sessions.map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
+  });
+});
+
+describe('the map of conditions', () => {
+  it('is asked for in at least 12 by 8 conditions, each ambient another', () => {
+    const { across, down } = mapAsked(exampleEvent().sessions, 'gap');
+    expect(new Set(across.values).size).toBe(12);
+    expect(down.values.length).toBe(8);
+    expect(across.values.at(0)).toBe(12);
+    expect(across.values.at(-1)).toBe(31);
+  });
+
+  it('keeps its ambients within what a scenario allows, however hot the only forecast', () => {
+    const hot = withSessionAt(exampleEvent(), 0, { ambient_C: { low: 54, likely: 55, high: 55 } });
+    const { across } = mapAsked(hot.sessions.slice(0, 1), 'track');
+    expect(new Set(across.values).size).toBe(12);
+    expect(Math.max(...across.values.map(Number))).toBe(55);
+  });
+
+  it('gives a cell the panel of its span that is nearest to the best, and none where none is inside', () => {
+    const panels = [0, 40, 60, 80].map((blanking_pct) => ({ blanking_pct }));
+    const best = { blanking_pct: 58, hotMargin_K: 10, coldMargin_K: 10, weighed_K: 10 };
+    expect(panelIn({ span_pct: [30, 90], best, why: null }, panels)).toBe(2);
+    expect(panelIn({ span_pct: [30, 59], best, why: null }, panels)).toBe(1);
+    expect(panelIn({ span_pct: [41, 59], best, why: null }, panels)).toBeNull();
+    expect(panelIn({ span_pct: null, best, why: 'swing' }, panels)).toBeNull();
+  });
+
+  it('is walked by arrow keys and never left', () => {
+    const size = { rows: 8, columns: 12 };
+    expect(movedCell({ row: 0, column: 0 }, 'ArrowUp', size)).toEqual({ row: 0, column: 0 });
+    expect(movedCell({ row: 7, column: 3 }, 'ArrowDown', size)).toEqual({ row: 7, column: 3 });
+    expect(movedCell({ row: 2, column: 3 }, 'End', size)).toEqual({ row: 2, column: 11 });
+    expect(movedCell({ row: 2, column: 3 }, 'x', size)).toBeNull();
+  });
+});
+
+describe('the words of a plan', () => {
+  it('say a rule by its thresholds', () => {
+    const at = { above_C: null, below_C: null, isFollowing: null, isWet: null };
+    expect(
+      plainly(
+        ruleWords({
+          when: [
+            { ...at, below_C: 18, isFollowing: false },
+            { ...at, isWet: true },
+          ],
+        }),
+      ),
+    ).toBe('below 18 °C and in clear air, or wet');
+    expect(ruleWords({ when: [at] })).toBe('always');
+  });
+
+  it('say by how much a day is in or out', () => {
+    expect(plainly(doneWords({ status: 'in', hotMargin_K: 12, coldMargin_K: Infinity }))).toBe(
+      'in, 12 K to spare',
+    );
+    expect(plainly(doneWords({ status: 'both', hotMargin_K: -5, coldMargin_K: -8 }))).toBe(
+      '5 K too hot and 8 K too cold',
+    );
+  });
+});
+
+describe('the pages', () => {
+  it('are asked for by their addresses, and the stint is what is left', () => {
+    expect(['#plan', '#trust', '', '#s=abc'].map(pageOf)).toEqual(['#plan', '#trust', '#stint', '#stint']);
+  });
+});
