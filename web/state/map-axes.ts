@@ -19,7 +19,7 @@ const DOWN: Record<DownAxis, { key: string; values: readonly Value[] }> = {
 };
 
 /** Twelve ambients from the lowest forecast to the highest, whole degrees apart. */
-export function ambients(sessions: readonly Session[]): number[] {
+function ambients(sessions: readonly Session[]): number[] {
   const low = Math.min(...sessions.map(({ ambient_C }) => ambient_C.low));
   const high = Math.max(low + COLUMNS - 1, ...sessions.map(({ ambient_C }) => ambient_C.high));
   const start = Math.min(Math.round(low), 55 - (COLUMNS - 1));

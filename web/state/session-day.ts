@@ -23,7 +23,7 @@ export function likelyDay({ conditions, axles }: Plan, session: number): LikelyD
 }
 
 /** What the lines of the rule say under a condition: the first that has a case which holds. */
-export function fittedBy({ rule }: Pick<AxlePlan, 'rule'>, at: LikelyCondition): number {
+function fittedBy({ rule }: Pick<AxlePlan, 'rule'>, at: LikelyCondition): number {
   const found = rule.lines.find(({ when }) =>
     when.some(
       ({ above_C, below_C, isFollowing, isWet }) =>
