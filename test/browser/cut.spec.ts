@@ -91,7 +91,7 @@ const times = ([a, b, c, d, e, f]: number[], [p, q, r, s, t, u]: number[]): numb
   b! * t! + d! * u! + f!,
 ];
 /** What pdf.js tells of a path is its operation, its points and the box around it. */
-const boxIn = (args: unknown[]): number[] => [...(args.at(-1) as ArrayLike<number>)];
+const boxIn = (args: unknown[]): number[] => Array.from(args.at(-1) as ArrayLike<number>);
 
 test('the rulers measure 100 mm in the PDF that is printed, corrected by what was measured, and beyond 3 % that is refused', async ({
   page,

@@ -84,7 +84,9 @@ test('a field takes either unit, answers nonsense with the range, and steps by r
   await expect(field('Ambient')).toHaveValue(/^86\s°F$/);
   await field('Ambient').fill('hot');
   await field('Ambient').press('Enter');
-  await expect(page.getByRole('alert')).toHaveText(/^Expected \u221222 to 131 °F, got “hot”\. 86\s°F stays\.$/);
+  await expect(page.getByRole('alert')).toHaveText(
+    /^Expected \u221222 to 131 °F, got “hot”\. 86\s°F stays\.$/,
+  );
   await field('Gap to the car ahead').fill('50 ft');
   await field('Gap to the car ahead').press('Enter');
   await expect(field('Gap to the car ahead')).toHaveValue(/^50\sft$/);

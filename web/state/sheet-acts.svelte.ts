@@ -160,7 +160,8 @@ export const write = (
   fileSave(new Blob([text], { type: 'application/json' }), { ...FILES, fileName: name, id: 'sheet' }, file);
 
 /** The person has closed the browser's own window. */
-export const isLeft = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
+export const isLeft = (error: unknown): boolean =>
+  error instanceof DOMException && error.name === 'AbortError';
 
 export const causeOf = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).replace(/\.$/, '');

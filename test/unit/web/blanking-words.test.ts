@@ -162,14 +162,14 @@ describe('what pinned runs had', () => {
 
 describe('what is said of margins', () => {
   const first = map.rows[0]!;
-  const row = (status: 'in' | 'out', hotMargin_K: number) => ({
+  const row = (status: 'in' | 'hot', hotMargin_K: number) => ({
     ...first,
     verdict: { ...first.verdict, status, hotMargin_K, coldMargin_K: 20 },
   });
 
   it('explains a row that stays in past its limit, and only where there is one', () => {
     const plainWords = 'A margin is what is to spare; below zero it is past its limit';
-    expect(marginNote([row('in', 4), row('out', -9)])).toBe(`${plainWords}.`);
+    expect(marginNote([row('in', 4), row('hot', -9)])).toBe(`${plainWords}.`);
     expect(marginNote([row('in', -2)])).toBe(`${plainWords}, in bold rows within the short excess allowed.`);
   });
 });

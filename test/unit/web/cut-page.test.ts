@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest';
 import { CODE_ALPHABET, isCode } from '../../../engine/cut/code.ts';
 import { cutSheets } from '../../../engine/cut/cut-sheets.ts';
+import type { Scenario } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/default-scenario.ts';
 import { withValue } from '../../../engine/scenario/tree.ts';
+import { isoDay } from '../../../web/display/iso-day.ts';
 import {
   choicesAt,
   cutFileName,
   cutRequest,
-  isoDay,
   problemWords,
   refusedMeasure,
   tapeLine,
@@ -48,7 +49,7 @@ test('only panels that cover something are there to be cut, all of them until so
 
 test('where there is no duct nothing is asked for', () => {
   expect(
-    cutRequest(withValue(defaultScenario(), 'brakes.rear.duct', null), wishOf({ axle: 'rear' })),
+    cutRequest(withValue(defaultScenario(), 'brakes.rear.duct', null) as Scenario, wishOf({ axle: 'rear' })),
   ).toBeNull();
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import { movedCell, panelIn } from '../../../web/charts/conditions-view.ts';
 import { doneWords, ruleWords } from '../../../web/display/plan-words.ts';
-import { pageOf } from '../../../web/frame/pages.ts';
+import { pageAt } from '../../../web/frame/pages.ts';
 import {
   checkEvent,
   eventText,
@@ -101,6 +101,12 @@ describe('the words of a plan', () => {
 
 describe('the pages', () => {
   it('are asked for by their addresses, and the stint is what is left', () => {
-    expect(['#plan', '#trust', '', '#s=abc'].map(pageOf)).toEqual(['#plan', '#trust', '#stint', '#stint']);
+    expect(['#plan', '#cut', '#trust', '', '#s=abc'].map(pageAt)).toEqual([
+      'plan',
+      'cut',
+      'trust',
+      'stint',
+      'stint',
+    ]);
   });
 });

@@ -7,14 +7,6 @@ import { scenarioHash } from '../../state/scenario-hash.ts';
 import { ductAt, SIDES, type Side } from '../../state/sides.ts';
 import type { Wish } from './wish.svelte.ts';
 
-/** "2026-11-26", where the clock on the wall is. */
-export function isoDay(now_ms: number): string {
-  const now = new Date(now_ms);
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
-    .map((part) => `${part}`.padStart(2, '0'))
-    .join('-');
-}
-
 export interface Choice {
   letter: string;
   blanking_pct: number;

@@ -1,8 +1,7 @@
 /** What is asked of the panels to be cut beyond what the sheet says: it stays while another page is read. */
-import type { CutRequest } from '../../../engine/index.ts';
-import type { Axle } from '../../../engine/index.ts';
+import type { Axle, CutRequest } from '../../../engine/index.ts';
+import { isoDay } from '../../display/iso-day.ts';
 import type { Side } from '../../state/sides.ts';
-import { isoDay } from './cut-request.ts';
 
 export interface Wish extends Pick<
   CutRequest,
