@@ -86,6 +86,9 @@ for (const [width, height] of [
     await expect(page.getByRole('group', { name: /one number or two/ })).toBeVisible();
     await inOrder();
     await opener.setInputFiles({ name: 'laps.csv', mimeType: 'text/csv', buffer: Buffer.from(wrongUnit()) });
+    // a choice before it is read would be one for the file before
+    await expect(page.getByRole('heading', { name: 'laps.csv' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'What was set right' })).toBeVisible();
     await page.getByLabel('Laps by').selectOption({ label: 'times that I give' });
     await expect(page.getByRole('slider', { name: 'Moment in the file' })).toBeVisible();
     await page.getByLabel(/^Lap starts since/).fill('never');

@@ -24,6 +24,8 @@ test('the numbers of the sentence say where they come from: pointed at each, by 
 }) => {
   const { sentence } = await openSheet(page);
   await expect(inSentence(page, 'runs')).toHaveText(/^\d+ of\s100$/, { timeout: 30_000 });
+  // what is proposed is weighed last
+  await expect(sentence).toContainText(/ to spare, \d+ of\s100 runs in\./, { timeout: 30_000 });
   const words = (texts: string[]): string => texts.join(' ').replace(/\s+/g, ' ').trim();
   const seen = words(await page.locator('.sentence p[aria-hidden]').allTextContents());
   await expect.poll(async () => words(await sentence.allTextContents())).toBe(seen);
