@@ -66,6 +66,19 @@ test('after a crash the sheet is there as it was left: values, undo, pins, what 
   await expect(slider('Front blanking')).toHaveValue('70');
 });
 
+test('what is changed before anything can be kept is kept as soon as it can', async ({ page }) => {
+  await page.addInitScript(() => {
+    const request = Reflect.get(LockManager.prototype, 'request') as (...args: unknown[]) => Promise<unknown>;
+    LockManager.prototype.request = async function (this: LockManager, ...args: unknown[]): Promise<unknown> {
+      await new Promise((resolve) => setTimeout(resolve, 1200));
+      return request.apply(this, args);
+    };
+  });
+  await openSheet(page);
+  await typed(page, 'Front blanking', '43');
+  await expect.poll(() => frontInStorage(page), { timeout: 20_000 }).toBe(43);
+});
+
 test('the first picture of a restored sheet is its own, not the default', async ({ page }) => {
   await openSheet(page);
   await typed(page, 'Front blanking', '31');

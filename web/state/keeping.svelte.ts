@@ -74,12 +74,16 @@ export class Keeping {
     const { link } = this.#opening;
     const kept = this.#opening.kept === undefined ? await this.#late() : this.#opening.kept;
     if (link) this.#acts.sayLinked(link);
+    const isTouched = this.#session.history.past.length > 0;
     this.#bringBack(kept);
     if (this.#unkept) return;
+    const { history: brought } = this.#session;
     if (!(await takeTurn(() => this.#lost()))) return this.#not(ELSEWHERE);
     if (kept) keptSheet.kept(kept.at_ms);
     // loaded again, the page shows what became of the link's sheet
     if (link) history.replaceState(null, '', location.pathname + location.search);
+    // what was done before this was ready is kept as well
+    this.#isNew ||= isTouched || this.#session.history !== brought;
     this.#isReady = true;
   }
 
