@@ -88,6 +88,7 @@ test('600 000 rows show their progress, leave the page at hand and can be cancel
     }).observe({ type: 'longtask' });
   });
   await opener(page).setInputFiles(path);
+  await expect(progress).toBeVisible();
   const shares = new Set<string>();
   while (await progress.isVisible()) {
     shares.add((await progress.getAttribute('value', { timeout: 1000 }).catch(() => null)) ?? '');
