@@ -72,6 +72,9 @@ const states: State[] = [
   },
 ];
 
+// the last file of the suite: by two, or half the machine waits
+test.describe.configure({ mode: 'parallel' });
+
 for (const { name, size, theme = 'paper', gloves = false, act } of states) {
   test(`the sheet looks as accepted: ${name}`, async ({ page }) => {
     await page.setViewportSize({ width: size[0], height: size[1] });

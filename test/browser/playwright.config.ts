@@ -26,6 +26,8 @@ export default defineConfig({
   ],
   forbidOnly: process.env['CI'] !== undefined,
   timeout: 60_000,
+  // two tests share a machine that may be slow: what has to be fast names its own time
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: `${results}browser.json` }]],
   use: {
     browserName: 'chromium',
