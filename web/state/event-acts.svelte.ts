@@ -40,7 +40,7 @@ export class EventActs {
     const read = readEvent(await file.text());
     if (!read.ok)
       return this.#say(`${file.name} is not opened, and nothing has changed.`, read.problems, true);
-    this.#session.replaceWhole(read.scenario, read.event, 'event file');
+    this.#session.replace(read.scenario, 'event file', read.event);
     this.#say(`${file.name} is open, with its stint. Undo brings back what was here.`, read.notes);
   }
 

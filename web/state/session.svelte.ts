@@ -190,12 +190,13 @@ export class Session {
     return this.#pins.hold(scenarios.reduce(withPin, []));
   }
 
-  /** Another scenario whole, as a step of its own. Returns what was refused. */
-  replace(scenario: unknown, name: string): readonly Problem[] {
+  /** Another scenario whole, with another event where one is given, as a step of its own. Returns what was refused. */
+  replace(scenario: unknown, name: string, event = this.#event): readonly Problem[] {
     const parsed = checks().checkScenario(scenario);
     if (!parsed.ok) return parsed.problems;
     this.settle();
     this.#take(parsed, name);
+    this.#event = event;
     this.settle();
     return [];
   }
@@ -209,17 +210,6 @@ export class Session {
   holdEvent(event: EventPart): void {
     this.#event = event;
   }
-  /** A stint with its event, as one step. Returns what was refused. */
-  replaceWhole(scenario: unknown, event: EventPart, name: string): readonly Problem[] {
-    const parsed = checks().checkScenario(scenario);
-    if (!parsed.ok) return parsed.problems;
-    this.settle();
-    this.#take(parsed, name);
-    this.#event = event;
-    this.settle();
-    return [];
-  }
-
   /** Steps of an earlier time, which go before those that were taken since. */
   remember({ past, future }: Pick<History<Sheet>, 'past' | 'future'>): void {
     const { past: since } = this.#history;
