@@ -178,6 +178,16 @@ describe('a key of the mouth', () => {
   });
 });
 
+/** Whose middle lies outside of it. */
+const hooked = [
+  [0, 0],
+  [100, 0],
+  [100, 80],
+  [90, 80],
+  [90, 10],
+  [0, 10],
+];
+
 describe('a traced outline', () => {
   const key = `${duct}.mouth_outline_mm`;
 
@@ -264,27 +274,11 @@ describe('a traced outline', () => {
   });
 
   it('may be anything that has an inside, either way round', () => {
-    const hooked = [
-      [0, 0],
-      [100, 0],
-      [100, 80],
-      [90, 80],
-      [90, 10],
-      [0, 10],
-    ];
     expect(traced(hooked)).toEqual([]);
     expect(traced(hooked.toReversed())).toEqual([]);
   });
 
   it('whose sides do not all see its centre takes no hole of its form', () => {
-    const hooked = [
-      [0, 0],
-      [100, 0],
-      [100, 80],
-      [90, 80],
-      [90, 10],
-      [0, 10],
-    ];
     expect(traced(hooked, { blank: 'hole' })).toEqual([
       `${duct}.blank: expected edge or perforated: no hole of the mouth’s form is inside a rim of 4 mm, got 'hole'`,
     ]);
