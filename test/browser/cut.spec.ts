@@ -138,7 +138,7 @@ test('by keyboard alone a round mouth is chosen, undone and gone from; axe finds
   await page.getByRole('checkbox', { name: /^B/ }).focus();
   await page.keyboard.press('Space');
   await expect(page.locator('.paper').first()).not.toContainText('B  40 %');
-  await page.getByRole('link', { name: 'Stint' }).focus();
+  await page.getByRole('link', { name: 'Stint', exact: true }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('.sentence').getByRole('status')).toContainText(/Front/);
 });
