@@ -6,9 +6,10 @@ import type { Brake, Scenario } from '../scenario/schema.ts';
 import { judge, windowOf } from '../stint/judge.ts';
 import type { Verdict, WindowLimits } from '../stint/result.ts';
 import { candidatesIn, spareAt } from './candidates.ts';
+import { fittest } from './fittest.ts';
 import { bestBlanking, looksAt, MOST_PROPOSED_PCT, type Look, type Sight } from './look.ts';
 import { together, type Outcome, type Steps } from './search.ts';
-import { fittest, type NoSpan, type Reach, type SafeSpan, type SpanBound } from './span.ts';
+import type { NoSpan, Reach, SafeSpan, SpanBound } from './span.ts';
 
 /** Width of the bracket that is left around an end of the span, in points of blanking. */
 const END_POINTS = 0.1;

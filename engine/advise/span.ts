@@ -60,7 +60,7 @@ export interface Reach {
   best: Spare | null;
   /** What can be fitted inside the span; empty where there is none. */
   candidates: Spare[];
-  /** What to fit: the fittest of the candidates; the least bad blanking where there is no span. */
+  /** What to fit: the fittest of the candidates (`fittest.ts`); the least bad blanking where there is no span. */
   proposal: Spare | null;
   /** The draws of what is proposed; null where none were made. */
   drawn: CornerSpread | null;
@@ -98,12 +98,3 @@ export function spanTogether(spans: readonly SafeSpan[]): [low: number, high: nu
 
 export const smallerMargin_K = ({ hotMargin_K, coldMargin_K }: Pick<Spare, 'hotMargin_K' | 'coldMargin_K'>) =>
   Math.min(hotMargin_K, coldMargin_K);
-
-/** What to fit of what can be: the most draws in, and of equals, or without draws, the largest smaller margin. */
-export const fittest = (candidates: readonly Spare[]): Spare | null =>
-  candidates.reduce<Spare | null>((best, spare) => (best && !isFitter(spare, best) ? best : spare), null);
-
-function isFitter(spare: Spare, than: Spare): boolean {
-  const more = (spare.count?.in ?? 0) - (than.count?.in ?? 0);
-  return more === 0 ? smallerMargin_K(spare) > smallerMargin_K(than) : more > 0;
-}

@@ -1,11 +1,12 @@
-/** What can be fitted is weighed by the draws: proposed is what most of them keep in. */
+/** What can be fitted is weighed by the draws: proposed is what most of them keep in, or as many but for chance. */
 import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import { judgedUntil } from './bracket.ts';
 import type { Sample } from './doubt.ts';
+import { fittest } from './fittest.ts';
 import { looksAt, type Sight } from './look.ts';
 import type { At, Outcome, Search, Steps } from './search.ts';
-import { fittest, type Reach, type SafeSpan, type Spare } from './span.ts';
+import type { Reach, SafeSpan, Spare } from './span.ts';
 import { cornerSpread, drawsOf } from './spread.ts';
 import { unknownsOf } from './unknowns.ts';
 
@@ -61,6 +62,7 @@ function chosenFrom(
 ): Pick<Reach, 'candidates' | 'proposal' | 'drawn'> {
   const spreads = tried.map((outcomes) => cornerSpread({ axle, side, laps: outcomes[0]!.laps }, outcomes));
   const counted = candidates.map((spare, i): Spare => ({ ...spare, count: spreads[i]!.count }));
-  const proposal = fittest(counted);
+  const kept = spreads.map(({ stints }) => stints.map(({ status }) => status === 'in'));
+  const proposal = fittest(counted, kept);
   return { candidates: counted, proposal, drawn: proposal && spreads[counted.indexOf(proposal)]! };
 }

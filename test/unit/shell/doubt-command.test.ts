@@ -33,11 +33,11 @@ describe('--spread with --json', () => {
     expect(likely).toBeLessThan(facePeak_C.p95 + 30);
   });
 
-  it('proposes what most of the same draws keep in, and counts the others', () => {
+  it('proposes what most of the same draws keep in but for chance, and counts the others', () => {
     const { candidates, proposal } = record.axles.rear.span!;
     expect(candidates.length).toBeGreaterThan(1);
     const many = candidates.map(({ count }) => count!.in);
-    expect(proposal!.count!.in).toBe(Math.max(...many));
+    expect(Math.max(...many) - proposal!.count!.in).toBeLessThanOrEqual(Math.sqrt(6));
     expect(candidates).toContainEqual(proposal);
     expect(record.axles.rear.span).not.toHaveProperty('drawn');
   });

@@ -127,6 +127,21 @@ describe('a note', () => {
     expect(ends).toEqual(ends.toSorted((a, b) => a - b));
   });
 
+  it('tells of a proposal when another keeps more runs in, but for chance', () => {
+    const [first, ...others] = told.spans!;
+    const counted = (runs: number) => ({
+      ...first!.proposal!,
+      count: { in: runs, hot: 100 - runs, cold: 0, both: 0, notJudged: 0 },
+    });
+    const whatOf = (all: number[]): string => {
+      const span = { ...first!, proposal: counted(68), candidates: all.map(counted) };
+      return noteOf(keyOf('fit', front), { ...told, spans: [span, ...others] })!.what;
+    };
+    expect(whatOf([68, 69, 57])).toContain('same 100 runs');
+    expect(whatOf([68, 69, 57])).toContain('Another keeps 69 in, by no more than chance gives.');
+    expect(whatOf([68, 57])).not.toContain('Another');
+  });
+
   it('gives what is missed and what would help where nothing holds', () => {
     const narrow = changed({ 'brakes.front.window.face_peak_C': 520 }, shipped);
     const helpless = { ...bare(narrow), spans: finished(safeSpans(narrow)) };

@@ -1,5 +1,6 @@
 /** Notes on the safe span, on what is proposed, and on what would help where nothing holds. */
 import type { CornerResult, NoSpan, SafeSpan, Spare, SpanBound } from '../../../../engine/index.ts';
+import { staysIn } from '../../../display/doubt-words.ts';
 import { decimal, kelvins, NBSP, percent } from '../../../display/format.ts';
 import { fittedName, remedyWords, spanOf, spanRange } from '../../../display/span-words.ts';
 import { inUnit, unitFor, unitName } from '../../../display/units.ts';
@@ -91,10 +92,7 @@ const fit: Maker = (about, told) => {
   return {
     name: 'what to fit',
     value: fittedName(reach.proposal),
-    what:
-      panel === null
-        ? 'The blanking inside the safe span that has most to spare towards the limit that is nearer, never its edge.'
-        : 'The panel inside the safe span that keeps at least half of the most that can be had to spare.',
+    what: chosenFrom(reach),
     lines: [
       {
         equation: 'least closed ≤ B ≤ most closed',
@@ -105,6 +103,16 @@ const fit: Maker = (about, told) => {
     model: MODEL,
   };
 };
+
+/** Why it and no other: the rule of `fittest`. */
+function chosenFrom({ candidates, proposal }: Pick<SafeSpan, 'candidates' | 'proposal'>): string {
+  const start = 'Of what can be fitted inside the safe span, the one';
+  if (!proposal?.count) return `${start} with most to spare towards the limit that is nearer.`;
+  const { runs, of } = staysIn({ count: proposal.count });
+  const most = Math.max(...candidates.map(({ count }) => count?.in ?? 0));
+  const beaten = most > runs ? ` Another keeps ${most} in, by no more than chance gives.` : '';
+  return `${start} that most of the same ${of} runs keep in; of those that are equal but for chance, the one with most to spare.${beaten}`;
+}
 
 const spare: Maker = (about, told) => {
   const reach = reachOf(about, told);
