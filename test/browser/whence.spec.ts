@@ -67,6 +67,16 @@ test('so do the words beside the lap cells, the heads of the tables and the part
   page,
 }) => {
   await openSheet(page);
+  await page.getByRole('button', { name: 'Pin this run' }).click();
+  await page.getByRole('group', { name: 'Panels, front' }).getByRole('button', { name: /C/ }).click();
+  await page.locator('.words [data-whence^="changed|"]').first().hover();
+  await expect(note(page, /^Where change of the face peak comes from$/)).toContainText(
+    /63\d\.\d+ − 66\d\.\d+ = −3\d\.\d+\sK/,
+  );
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.locator('.mouth [data-whence^="blanked|front|"]').first().hover();
+  await expect(note(page, /^Where blanking comes from$/)).toContainText(/100 · 77 \/ 110 = 70/);
+  await page.mouse.move(5, 5);
   await page.getByRole('button', { name: /^Front, 17\sK too hot, swing/ }).click();
   await expect(note(page)).toContainText(/Swing: \d+\sK/);
   await page.mouse.click(5, 5);

@@ -1,5 +1,5 @@
 /** What changed against a pinned run, in words; what did not is left out. */
-import type { Axle, CornerResult, Scenario, StintResult } from '../../engine/index.ts';
+import type { Axle, CornerResult, Scenario, StintResult, Verdict } from '../../engine/index.ts';
 import { cornerInView } from './corner.ts';
 import { isNothing, kelvins, NBSP } from './format.ts';
 import { pinnedName } from './pinned-name.ts';
@@ -22,68 +22,73 @@ export function differenceOf(
   const before = cornerInView(pinned.result, axle, side);
   const after = cornerInView(now.result, axle, side);
   if (!before || !after) return '';
-  const told = FACTS.map((fact) => fact(before, after)).filter(Boolean);
+  const told = changesOf(before, after).map(({ words }) => words);
   return `Against ${name}: ${told.length > 0 ? told.join(', ') : `the ${axle} is the same`}.`;
 }
 
-type Fact = (before: CornerResult, after: CornerResult) => string;
+/** What is told of one quantity. */
+export interface Change {
+  name: string;
+  words: string;
+  /** Both values; null of what is no number [K] */
+  from: { was_K: number; is_K: number } | null;
+}
 
-const FACTS: readonly Fact[] = [facePeak, coldestStop, lapsOut, hotMargin, coldMargin, swing, fluid];
+/** What changed of a corner, in the order in which it is told. */
+export function changesOf(before: CornerResult, after: CornerResult): Change[] {
+  const [was, is] = [before.verdict, after.verdict];
+  const wet = after.fluidMargin_K < 0 ? ', past its wet boiling point' : '';
+  const told = {
+    face: change('face peak', was.facePeak_K, is.facePeak_K, ['hotter', 'cooler']),
+    stop: change('coldest stop', was.coldestStop_K, is.coldestStop_K, ['warmer', 'colder']),
+    hot: change('hot limit', was.hotMargin_K, is.hotMargin_K, ['further', 'nearer']),
+    cold: change('cold limit', was.coldMargin_K, is.coldMargin_K, ['further', 'nearer']),
+    swing: change('swing', was.swing_K, is.swing_K, ['wider', 'narrower']),
+    fluid: change('fluid', before.fluidPeak_K, after.fluidPeak_K, [`hotter${wet}`, `cooler${wet}`]),
+  };
+  return [
+    told.face,
+    told.stop,
+    lapsOut(was, is),
+    ...(saysItsOwn(told.hot, was.facePeak_K - is.facePeak_K) ? [told.hot] : []),
+    ...(saysItsOwn(told.cold, (is.coldestStop_K ?? 0) - (was.coldestStop_K ?? 0)) ? [told.cold] : []),
+    told.swing,
+    told.fluid,
+  ].filter((each) => each !== null);
+}
 
 /** Beyond this a margin is to a limit that nothing meets [K] */
 const ENDLESS_K = 2000;
 
-function facePeak({ verdict: before }: CornerResult, { verdict: after }: CornerResult): string {
-  return change('face peak', after.facePeak_K - before.facePeak_K, 'hotter', 'cooler');
-}
-
-function coldestStop({ verdict: before }: CornerResult, { verdict: after }: CornerResult): string {
-  const [was, is] = [before.coldestStop_K, after.coldestStop_K];
-  return was === null || is === null ? '' : change('coldest stop', is - was, 'warmer', 'colder');
+/** Whether a margin changed by other than what is told already: where another limit decides, or the window has moved. */
+function saysItsOwn(margin: Change | null, told_K: number): boolean {
+  if (!margin?.from) return false;
+  const rise_K = margin.from.is_K - margin.from.was_K;
+  return Math.abs(rise_K) < ENDLESS_K && !isNothing(rise_K - told_K);
 }
 
 /** "out from lap 5 instead of in throughout", and the other way. */
-function lapsOut({ verdict: before }: CornerResult, { verdict: after }: CornerResult): string {
-  const words = ({ status, firstLapOut }: CornerResult['verdict']): string =>
+function lapsOut(before: Verdict, after: Verdict): Change | null {
+  const wordsOf = ({ status, firstLapOut }: Verdict): string =>
     status === 'not judged'
       ? 'not judged'
       : firstLapOut === null
         ? 'in throughout'
         : `out from lap${NBSP}${firstLapOut}`;
-  const [was, is] = [words(before), words(after)];
-  return was === is ? '' : `${is} instead of ${was}`;
+  const [was, is] = [wordsOf(before), wordsOf(after)];
+  return was === is ? null : { name: 'laps', words: `${is} instead of ${was}`, from: null };
 }
 
-/** Where it is not the face peak that decides, or the window has moved, its change says something of its own. */
-function hotMargin(before: CornerResult, after: CornerResult): string {
-  const rise_K = after.verdict.hotMargin_K - before.verdict.hotMargin_K;
-  const fall_K = before.verdict.facePeak_K - after.verdict.facePeak_K;
-  return margin('hot limit', rise_K, fall_K);
+/** null where, rounded as it is shown, nothing is left of it. */
+function change(
+  name: string,
+  was_K: number | null,
+  is_K: number | null,
+  [up, down]: [up: string, down: string],
+): Change | null {
+  if (was_K === null || is_K === null) return null;
+  const rise_K = is_K - was_K;
+  return Number.isFinite(rise_K) && !isNothing(rise_K)
+    ? { name, words: `${name} ${kelvins(rise_K)} ${rise_K > 0 ? up : down}`, from: { was_K, is_K } }
+    : null;
 }
-
-function coldMargin({ verdict: before }: CornerResult, { verdict: after }: CornerResult): string {
-  const rise_K = after.coldMargin_K - before.coldMargin_K;
-  const stop_K = (after.coldestStop_K ?? 0) - (before.coldestStop_K ?? 0);
-  return margin('cold limit', rise_K, stop_K);
-}
-
-function margin(limit: string, rise_K: number, told_K: number): string {
-  const isEndless = !(Math.abs(rise_K) < ENDLESS_K);
-  return isEndless || isNothing(rise_K - told_K) ? '' : change(limit, rise_K, 'further', 'nearer');
-}
-
-function swing({ verdict: before }: CornerResult, { verdict: after }: CornerResult): string {
-  return before.swing_K === null || after.swing_K === null
-    ? ''
-    : change('swing', after.swing_K - before.swing_K, 'wider', 'narrower');
-}
-
-function fluid(before: CornerResult, after: CornerResult): string {
-  const rise_K = after.fluidPeak_K - before.fluidPeak_K;
-  const word = after.fluidMargin_K < 0 ? ', past its wet boiling point' : '';
-  return change('fluid', rise_K, `hotter${word}`, `cooler${word}`);
-}
-
-/** Empty where, rounded as it is shown, nothing is left of it. */
-const change = (what: string, rise_K: number, up: string, down: string): string =>
-  Number.isFinite(rise_K) && !isNothing(rise_K) ? `${what} ${kelvins(rise_K)} ${rise_K > 0 ? up : down}` : '';

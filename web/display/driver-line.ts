@@ -16,17 +16,48 @@ const HOT_DISC_C = 300;
 const HOLD_S = 10;
 
 /** What matters of it, in words; empty where nothing does. The corner that is worse off speaks, named. */
-export function driverLine({ corners }: StintResult): string {
-  const restart = restartWords(corners);
-  const standings = corners.flatMap(standingsOf);
-  const held = standings.some(({ soak }) => isHeldHot(soak)) ? 'Do not hold the brake on a hot disc.' : '';
+export function driverLine(result: StintResult): string {
+  const told = driverFacts(result);
+  const restart = told.restart ? restartWords(told.restart, told.isOneOfMany) : '';
+  const held = told.isHeldHot ? 'Do not hold the brake on a hot disc.' : '';
   const isBrief = restart !== '' || held !== '';
-  return [restart || startWords(corners), soakWords(standings, isBrief), held].filter(Boolean).join(' ');
+  const start = told.start ? startWords(told.start) : '';
+  const soak = told.standing ? soakWords(told.standing, isBrief) : '';
+  return [restart || start, soak, held].filter(Boolean).join(' ');
 }
 
-interface At<T> {
+/** A fact and the corner that it is of. */
+export interface At<T> {
   corner: CornerResult;
   it: T;
+}
+
+/** Whom and what the line speaks of. */
+export interface DriverFacts {
+  /** The coldest that the discs come back, and whether they do on several laps. */
+  restart: At<Restart> | undefined;
+  isOneOfMany: boolean;
+  /** The slowest to warm from the start. */
+  start: At<Restart> | undefined;
+  /** The standing car that comes nearest to a caution. */
+  standing: At<Soak> | undefined;
+  isHeldHot: boolean;
+}
+
+export function driverFacts({ corners }: StintResult): DriverFacts {
+  const cold = coldStarts(corners);
+  const again = cold.filter(({ it }) => it.after !== 'start');
+  const standings = corners.flatMap(standingsOf);
+  return {
+    restart: worstBy(again, ({ it }) => it.underBite_K),
+    isOneOfMany: new Set(again.map(({ it }) => it.lap)).size > 1,
+    start: worstBy(cold, ({ it }) => it.brakesToWarm ?? Infinity),
+    standing: worstBy(
+      standings.filter(({ it }) => matters(it)),
+      ({ it }) => -Math.min(it.caliperMargin_K, it.fluidMargin_K),
+    ),
+    isHeldHot: standings.some(({ it }) => isHeldHot(it)),
+  };
 }
 
 /** Each time the discs start under bite, all corners together. */
@@ -35,24 +66,15 @@ const coldStarts = (corners: CornerResult[]): At<Restart>[] =>
     corner.restarts.filter(({ underBite_K }) => underBite_K > 0).map((it) => ({ corner, it })),
   );
 
-function restartWords(corners: CornerResult[]): string {
-  const again = coldStarts(corners).filter(({ it }) => it.after !== 'start');
-  const worst = worstBy(again, ({ it }) => it.underBite_K);
-  return worst ? restart(worst, new Set(again.map(({ it }) => it.lap)).size > 1) : '';
-}
-
 /** "From cold the front takes 20 corners to warm." */
-function startWords(corners: CornerResult[]): string {
-  const worst = worstBy(coldStarts(corners), ({ it }) => it.brakesToWarm ?? Infinity);
-  if (!worst) return '';
-  const { corner, it } = worst;
+function startWords({ corner, it }: At<Restart>): string {
   const takes =
     it.brakesToWarm === null ? 'never gets warm' : `takes ${cornersWord(it.brakesToWarm)} to warm`;
   return `From cold the ${cornerName(corner)} ${takes}.`;
 }
 
 /** "Restart on lap 14: front starts its first hard stop, turn 1, at 160 °C, 240 K under bite; 28 corners to warm." */
-function restart({ corner, it }: At<Restart>, isOneOfMany: boolean): string {
+function restartWords({ corner, it }: At<Restart>, isOneOfMany: boolean): string {
   const what = it.after === 'stop' ? 'Back from the stop' : 'Restart';
   const which = isOneOfMany ? `${what}, coldest on` : `${what} on`;
   const where = `${unbroken(it.firstStopPlace)}${it.firstStopLap === it.lap ? '' : ` on lap${NBSP}${it.firstStopLap}`}`;
@@ -63,15 +85,11 @@ function restart({ corner, it }: At<Restart>, isOneOfMany: boolean): string {
 const toWarm = ({ brakesToWarm }: Restart): string =>
   brakesToWarm === null ? 'it stays cold' : `${cornersWord(brakesToWarm)} to warm`;
 
-const cornersWord = (n: number): string => `${countWord(n)} ${n === 1 ? 'corner' : 'corners'}`;
+/** "five corners" */
+export const cornersWord = (n: number): string => `${countWord(n)} ${n === 1 ? 'corner' : 'corners'}`;
 
-interface Standing {
-  corner: CornerResult;
-  soak: Soak;
-}
-
-const standingsOf = (corner: CornerResult): Standing[] =>
-  [...(corner.soak ? [corner.soak] : []), ...corner.stopSoaks].map((soak) => ({ corner, soak }));
+const standingsOf = (corner: CornerResult): At<Soak>[] =>
+  [...(corner.soak ? [corner.soak] : []), ...corner.stopSoaks].map((it) => ({ corner, it }));
 
 const isHeldHot = ({ brakeHeld, discStart_K, standing_s }: Soak): boolean =>
   brakeHeld && standing_s >= HOLD_S && celsius(discStart_K) > HOT_DISC_C;
@@ -82,20 +100,18 @@ const matters = ({ caliper, fluid, caliperMargin_K, fluidMargin_K }: Soak): bool
   fluidMargin_K < COMFORTABLE_K;
 
 /** "Parked, front caliper peaks at 100 °C in 5 min, fluid at 100 °C in 6 min." In brief, comfort is not spoken of. */
-function soakWords(standings: Standing[], isBrief: boolean): string {
-  const worth = standings.filter(({ soak }) => matters(soak));
-  const worst = worstBy(worth, ({ soak }) => -Math.min(soak.caliperMargin_K, soak.fluidMargin_K));
-  if (!worst) return '';
-  const { corner, soak } = worst;
+function soakWords(standing: At<Soak>, isBrief: boolean): string {
+  const { corner, it: soak } = standing;
   const when = soak === corner.soak ? 'Parked,' : `Standing after lap${NBSP}${soak.lap},`;
   const caliper = riseWords(soak.caliper, soak);
   const fluid = riseWords(soak.fluid, soak);
   const verb = caliper.verb === fluid.verb ? '' : `${fluid.verb} `;
   const first = `${cornerName(corner)} caliper ${caliper.verb} ${caliper.rest}${caution(soak)}`;
-  return `${when} ${first}, fluid ${verb}${fluid.rest}${boiling(worst, isBrief)}.`;
+  return `${when} ${first}, fluid ${verb}${fluid.rest}${boiling(standing, isBrief)}.`;
 }
 
-const isStillRising = ({ peakAfter_s }: SoakRise, { standing_s }: Soak): boolean =>
+/** Whether it is at its peak as the car goes on. */
+export const isStillRising = ({ peakAfter_s }: SoakRise, { standing_s }: Soak): boolean =>
   peakAfter_s >= standing_s - 1;
 
 function riseWords(rise: SoakRise, soak: Soak): { verb: string; rest: string } {
@@ -114,7 +130,7 @@ const caution = ({ caliperMargin_K }: Soak): string =>
       : '';
 
 /** How far the fluid stays from its wet boiling point, and what that asks for. */
-function boiling({ corner, soak }: Standing, isBrief: boolean): string {
+function boiling({ corner, it: soak }: At<Soak>, isBrief: boolean): string {
   const { fluidMargin_K } = soak;
   if (fluidMargin_K < 0) return `, ${kelvins(fluidMargin_K)} above wet boiling: do not run`;
   const from = `, ${kelvins(fluidMargin_K)} from wet boiling`;

@@ -5,14 +5,17 @@ import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { spread } from '../../../engine/advise/spread.ts';
 import type { Scenario } from '../../../engine/index.ts';
-import { defaultScenario, shippedStint } from '../../../engine/scenario/library.ts';
+import { defaultScenario, shippedStint, stints } from '../../../engine/scenario/library.ts';
 import { compile } from '../../../engine/stint/compile.ts';
 import { run } from '../../../engine/stint/run.ts';
 import { IN, OUT } from '../../../web/charts/ledger-parts.ts';
 import { blankingColumns } from '../../../web/display/blanking-words.ts';
+import { differenceOf } from '../../../web/display/difference.ts';
 import { keyOf } from '../../../web/display/note-key.ts';
 import type { Line, Told } from '../../../web/pages/stint/notes/note.ts';
 import { noteOf } from '../../../web/pages/stint/notes/notes.ts';
+import { markedChange } from '../../../web/pages/stint/notes/marked-change.ts';
+import { driverNotes } from '../../../web/pages/stint/notes/driver-notes.ts';
 import { marked } from '../../../web/pages/stint/notes/sentence-notes.ts';
 import { plainText, sentenceOf, textOf } from '../../../web/display/sentence.ts';
 import { followChoice } from '../../../web/display/units.ts';
@@ -24,6 +27,7 @@ const shipped = defaultScenario();
 
 const bare = (scenario: Scenario): Told => ({
   run: { scenario, result: run(compile(scenario)) },
+  pinned: null,
   spans: null,
   spread: null,
   maps: null,
@@ -190,6 +194,56 @@ describe('a note', () => {
     }
   });
 
+  it('gives the figures of the driver’s line, in °C and in °F', () => {
+    const seen = new Set<string>();
+    for (const stint of stints) {
+      const of = bare(shippedStint(stint.id));
+      for (const unit of ['', '°F']) {
+        followChoice(() => unit);
+        for (const corner of of.run.result.corners)
+          for (const name of Object.keys(driverNotes))
+            if (expectFigure(keyOf(name, corner), /face|caliper|fluid/.test(name) ? (unit ? 10 : 5) : 1, of))
+              seen.add(name);
+      }
+    }
+    expect(seen).toEqual(new Set(Object.keys(driverNotes)));
+  });
+
+  it('gives each number of what changed against the pinned run, and no other', () => {
+    const pinned = bare(
+      changed({ 'blanking_pct.front': 50, 'brakes.front.window.bite_C': 260 }, shipped),
+    ).run;
+    const against = { ...told, pinned };
+    const words = differenceOf(pinned, told.run, 'front');
+    const { pieces, keys } = markedChange(words, front, against);
+    expect(textOf(pieces)).toBe(words);
+    expect(keys.length).toBeGreaterThan(4);
+    expect(textOf(pieces.filter(({ about }) => !about))).not.toMatch(/\d\sK/);
+    for (const { text, about } of pieces)
+      if (about) {
+        expect(noteOf(about, against)!.value).toBe(text);
+        if (about.startsWith('changed')) expect(expectFigure(about, 1, against)).toBe(true);
+      }
+  });
+
+  it.each([
+    [{}, 'width', 110],
+    [{ blank_from: 'top' }, 'height', 100],
+    [{ mouth_shape: 'round' }, 'area', (Math.PI / 4) * 110 ** 2],
+    [{ blank: 'hole' }, 'area', 110 * 100],
+  ] as const)('measures what is covered of a mouth that is %j by its %s', (form, by, whole) => {
+    const { duct } = shipped.brakes.front;
+    const of = structuredClone({ ...told, maps: null });
+    of.run.scenario = {
+      ...shipped,
+      brakes: { ...shipped.brakes, front: { ...shipped.brakes.front, duct: { ...duct!, ...form } } },
+    };
+    expect(expectFigure(keyOf('blanked', front, 70), 1, of)).toBe(true);
+    const { equation, filled } = noteOf(keyOf('blanked', front, 70), of)!.lines[0]!;
+    expect(equation).toBe(`B = 100 · covered ${by} / ${by} of the mouth`);
+    expect(numberOf(filled.split(' / ')[1]!)).toBeCloseTo(whole, 0);
+  });
+
   it('is none where there is no such number', () => {
     for (const key of ['', 'swing', 'nothing|front|both', 'span|front|left', 'lap.faceMax|front|both|99'])
       expect(noteOf(key, told)).toBeNull();
@@ -212,7 +266,13 @@ describe('the sentence', () => {
       const pieces = [...sentence.lead, ...sentence.rest, ...sentence.doubt];
       const quiet = textOf(pieces.filter(({ about }) => about === undefined));
       expect(quiet).not.toMatch(/\d\s(K|%)/);
-      for (const { text, about } of pieces) if (about) expect(noteOf(about, of)!.value).toBe(text);
+      const ofDriver = textOf(sentence.driver.filter(({ about }) => about === undefined));
+      expect(ofDriver).not.toMatch(/\d\s(K|%|°C|min)/);
+      for (const { text, about } of [...pieces, ...sentence.driver])
+        if (about) {
+          expect(noteOf(about, of)!.value).toBe(text);
+          expectSums(noteOf(about, of)!.lines);
+        }
     },
   );
 

@@ -3,10 +3,10 @@ import type { BlankedLap, BlankingMap, BlankingRow, WindowLimits } from '../../.
 import { blankedLap } from '../../../display/blanked-lap.ts';
 import { kelvins, level, levelStep, NBSP, percent } from '../../../display/format.ts';
 import { degrees, inUnit, unitFor, unitName } from '../../../display/units.ts';
+import { blankNote } from './blank-notes.ts';
 import {
   bracketed,
   countLine,
-  coveredLine,
   marginLine,
   smallerLine,
   SUPPLIER,
@@ -80,14 +80,7 @@ const blanking: Maker = (about, told) => {
   const duct = told.run.scenario.brakes[about.corner.axle].duct;
   if (!duct) return null;
   const share = Number(about.more[0]);
-  return {
-    name: `blanking of ${percent(share)}`,
-    value: percent(share),
-    what: 'The covered share of the duct’s mouth, by its width.',
-    lines: [coveredLine(share, duct.mouth_width_mm)],
-    source: 'the mouth is entered, in mm',
-    model: 'Air',
-  };
+  return blankNote(share, duct, { name: `blanking of ${percent(share)}`, setBy: '' });
 };
 
 /** A place on the map: the lap's place in the list and a whole percent. */

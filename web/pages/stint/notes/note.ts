@@ -35,9 +35,16 @@ export interface Note {
   byHand?: NumberKey;
 }
 
-/** What notes are made of; each but the run null while it is searched. */
+interface Run {
+  scenario: Scenario;
+  result: StintResult;
+}
+
+/** What notes are made of; each but the run null while it is searched, or where there is none. */
 export interface Told {
-  run: { scenario: Scenario; result: StintResult };
+  run: Run;
+  /** The pinned run that it is compared with. */
+  pinned: Run | null;
   spans: readonly SafeSpan[] | null;
   spread: Spread | null;
   maps: readonly BlankingMap[] | null;
@@ -136,16 +143,6 @@ export const countLine = (equation: string, counts: readonly number[]): Line =>
     values: counts,
     write: (texts) => texts.join(' − '),
     of: ([all = 0, ...less]) => less.reduce((rest, count) => rest - count, all),
-  });
-
-/** The covered share of a mouth, by its width [percent] */
-export const coveredLine = (share_pct: number, width_mm: number): Line =>
-  worked({
-    equation: 'B = 100 · covered width / width of the mouth',
-    values: [(share_pct / 100) * width_mm, width_mm],
-    write: ([covered, all]) => `100 · ${covered} / ${all}`,
-    of: ([covered = 0, all = 1]) => (100 * covered) / all,
-    unit: '%',
   });
 
 type Extreme = 'max' | 'min';

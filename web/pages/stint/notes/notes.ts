@@ -1,5 +1,7 @@
 /** The note of each key: the one list of all numbers that say where they come from. */
+import { changeNotes } from './change-notes.ts';
 import { drawNotes } from './draw-notes.ts';
+import { driverNotes } from './driver-notes.ts';
 import { lapNotes } from './lap-notes.ts';
 import { ledgerNotes } from './ledger-notes.ts';
 import { mapNotes } from './map-notes.ts';
@@ -9,9 +11,11 @@ import { spanNotes } from './span-notes.ts';
 import { verdictNotes } from './verdict-notes.ts';
 
 const makers: Readonly<Record<string, Maker>> = {
+  ...changeNotes,
   ...verdictNotes,
   ...spanNotes,
   ...drawNotes,
+  ...driverNotes,
   ...lapNotes,
   ...ledgerNotes,
   ...mapNotes,

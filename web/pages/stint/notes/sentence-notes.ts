@@ -1,10 +1,11 @@
-/** Which numbers of the sentence have a note, and where in it they stand. Its words are left as they are. */
+/** The notes that the sentence may bear, in the order in which it has their numbers. */
 import type { CornerResult } from '../../../../engine/index.ts';
 import { otherSide } from '../../../display/corner.ts';
-import { speakersOf, spokenShare, textOf, type Piece, type Sentence } from '../../../display/sentence.ts';
+import { speakersOf, spokenShare, type Sentence } from '../../../display/sentence.ts';
 import { keyOf } from '../../../display/note-key.ts';
+import { driverNotes } from './driver-notes.ts';
+import { markedLines } from './marking.ts';
 import type { Told } from './note.ts';
-import { notesOf } from './notes.ts';
 
 const verdictKeys = (corner: CornerResult): string[] => {
   const own = (...names: string[]): string[] => names.map((name) => keyOf(name, corner));
@@ -44,6 +45,10 @@ function failKeys(corner: CornerResult, { spread }: Told): string[] {
     .map((way) => keyOf(`fails.${way}`, corner));
 }
 
+/** Of the driver's line: each is none but at the corner that is spoken of. */
+const driverKeys = ({ run: { result } }: Told): string[] =>
+  Object.keys(driverNotes).flatMap((name) => result.corners.map((corner) => keyOf(name, corner)));
+
 /** All that the sentence may print, in its order. */
 function keysIn(told: Told): string[] {
   const { leader, others } = speakersOf(told.run.result);
@@ -70,70 +75,14 @@ function keysIn(told: Told): string[] {
     keyOf('unknowns', leader),
     ...(first ? [keyOf('runs', first), ...failKeys(first, told)] : []),
     ...more.map((corner) => keyOf('alsoRuns', corner)),
+    ...driverKeys(told),
   ];
-}
-
-interface Mark {
-  key: string;
-  from: number;
-  to: number;
-}
-
-/** Where a printed value stands from a place on: never in the middle of another number. */
-function placeOf(value: string, text: string, from: number): number {
-  for (let at = text.indexOf(value, from); at >= 0; at = text.indexOf(value, at + 1)) {
-    const isWhole = !/[\d.]/.test(text[at - 1] ?? '') && !/^\.?\d/.test(text.slice(at + value.length));
-    if (isWhole) return at;
-  }
-  return -1;
-}
-
-function marksIn(text: string, told: Told): Mark[] {
-  let from = 0;
-  return notesOf(keysIn(told).join(';'), told).flatMap(({ key, note: { value } }) => {
-    const at = placeOf(value, text, from);
-    if (at < 0) return [];
-    from = at + value.length;
-    return [{ key, from: at, to: from }];
-  });
-}
-
-/** Pieces cut where a mark begins and ends. */
-function cut(pieces: readonly Piece[], start: number, marks: readonly Mark[]): Piece[] {
-  let at = start;
-  return pieces.flatMap((piece) => {
-    const [from, to] = [at, at + piece.text.length];
-    at = to;
-    const within = marks.filter((mark) => mark.from >= from && mark.to <= to);
-    const parts: Piece[] = [];
-    let done = from;
-    const upTo = (end: number, about?: string): void => {
-      if (end > done)
-        parts.push({
-          ...piece,
-          text: piece.text.slice(done - from, end - from),
-          ...(about ? { about } : {}),
-        });
-      done = end;
-    };
-    for (const mark of within) {
-      upTo(mark.from);
-      upTo(mark.to, mark.key);
-    }
-    upTo(to);
-    return parts;
-  });
 }
 
 /** The same sentence with its numbers marked, and their keys in order. */
 export function marked(sentence: Sentence, told: Told): { sentence: Sentence; keys: string[] } {
-  const lines = [sentence.lead, sentence.rest, sentence.doubt];
-  const marks = marksIn(lines.map(textOf).join('\n'), told);
-  let start = 0;
-  const [lead = [], rest = [], doubt = []] = lines.map((pieces) => {
-    const cutUp = cut(pieces, start, marks);
-    start += textOf(pieces).length + 1;
-    return cutUp;
-  });
-  return { sentence: { ...sentence, lead, rest, doubt }, keys: marks.map(({ key }) => key) };
+  const { lead, rest, doubt, driver } = sentence;
+  const { lines, keys } = markedLines([lead, rest, doubt, driver], keysIn(told), told);
+  const [first = [], second = [], third = [], last = []] = lines;
+  return { sentence: { lead: first, rest: second, doubt: third, driver: last }, keys };
 }

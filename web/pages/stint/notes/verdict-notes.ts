@@ -1,7 +1,8 @@
 /** Notes on what a verdict says: margins, swing, the hottest and the coldest, the lap it speaks of, the blanking. */
 import type { CornerResult, LapSummary, Verdict } from '../../../../engine/index.ts';
-import { kelvins, level, levelStep, NBSP, percent } from '../../../display/format.ts';
-import { coveredLine, extremeLine, lessLine, RUN, SUPPLIER, type Line, type Maker } from './note.ts';
+import { kelvins, level, levelStep, NBSP } from '../../../display/format.ts';
+import { blankNote } from './blank-notes.ts';
+import { extremeLine, lessLine, RUN, SUPPLIER, type Line, type Maker } from './note.ts';
 
 const WINDOW = 'The window';
 export const JUDGED = `${SUPPLIER}; ${RUN}`;
@@ -156,14 +157,7 @@ const blanked: Maker = ({ corner, more }, { run }) => {
   const share = Number(more[0]);
   const duct = run.scenario.brakes[corner.axle].duct;
   if (!duct) return null;
-  return {
-    name: 'blanking',
-    value: percent(share),
-    what: 'The covered share of the duct’s mouth, by its width; set by hand, or by a phase of the stint.',
-    lines: [coveredLine(share, duct.mouth_width_mm)],
-    source: 'both are entered: widths in mm',
-    model: 'Air',
-  };
+  return blankNote(share, duct, { name: 'blanking', setBy: '; set by hand, or by a phase of the stint' });
 };
 
 export const verdictNotes = { hot, cold, nearest, swing, width, peak, coldest, firstOut, blanked };
