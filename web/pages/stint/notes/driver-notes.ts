@@ -1,5 +1,5 @@
 /** Notes on the driver's line: how cold the discs come back, and what soaks while the car stands. */
-import type { Restart, Soak, SoakRise } from '../../../../engine/index.ts';
+import type { Soak, SoakRise } from '../../../../engine/index.ts';
 import {
   cornersWord,
   driverFacts,
