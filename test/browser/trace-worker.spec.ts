@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, test } from '../fixtures.ts';
-import { openSheet } from '../sheet.ts';
-import { long, wrongUnit } from '../traces.ts';
+import { expect, test } from './fixtures.ts';
+import { openSheet } from './sheet.ts';
+import { long, wrongUnit } from './traces.ts';
 
 const opener = (page: Page) => page.getByLabel('Open a speed trace');
 const log = { name: 'logger.csv', mimeType: 'text/csv', buffer: Buffer.from(wrongUnit()) };
@@ -63,40 +63,6 @@ test('a worker that breaks twice is told of, loses no correction and can be aske
   await page.getByRole('button', { name: 'Try again' }).click();
   await expect(alert).toHaveCount(0);
   await expect(page.getByRole('columnheader', { name: /Speed, mph/ })).toBeVisible();
-});
-
-test('600 000 rows show their progress, leave the page at hand and can be cancelled', async ({
-  page,
-}, info) => {
-  const { sentence, slider } = await openSheet(page);
-  const path = info.outputPath('long.csv');
-  writeFileSync(path, long(600_000));
-  await opener(page).setInputFiles(path);
-  const progress = page.getByRole('progressbar', { name: 'Reading long.csv' });
-  await expect(progress).toBeVisible();
-  await slider('Front blanking').fill('35');
-  await expect(sentence).toContainText(/35\s%/, { timeout: 3_000 });
-  await page.getByRole('button', { name: 'Cancel' }).click();
-  await expect(progress).toHaveCount(0);
-  await expect(page.getByRole('heading', { name: 'long.csv' })).toHaveCount(0);
-
-  await page.evaluate(() => {
-    const tasks: number[] = [];
-    Object.assign(window, { tasks });
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) tasks.push(duration);
-    }).observe({ type: 'longtask' });
-  });
-  await opener(page).setInputFiles(path);
-  await expect(progress).toBeVisible();
-  const shares = new Set<string>();
-  while (await progress.isVisible()) {
-    shares.add((await progress.getAttribute('value', { timeout: 1000 }).catch(() => null)) ?? '');
-  }
-  await expect(page.getByText(/Understood as 600\s000 rows/)).toBeVisible();
-  expect(shares.size, 'steps of progress that were seen').toBeGreaterThan(3);
-  const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks);
-  expect(Math.max(0, ...tasks), 'longest time that the page could not answer [ms]').toBeLessThan(200);
 });
 
 test('a correction is remembered for the next file of its kind, and can be forgotten', async ({ page }) => {
