@@ -1,4 +1,7 @@
-/** A map of 12 by 8 conditions of both axles, and the plan of the built-in event, by the page's own pool. */
+/**
+ * A map of 12 by 8 conditions of both axles, and the plan of the built-in event, by the page's own pool; and what the live page
+ * feels of them meanwhile.
+ */
 import weekend from '../../scenarios/events/sorrelby-weekend.json' with { type: 'json' };
 import { answering } from '../../engine/advise/answering.ts';
 import { conditionsMap, type MapAsked } from '../../engine/advise/conditions-map.ts';
@@ -7,11 +10,13 @@ import type { Question } from '../../engine/index.ts';
 import { withChanges } from '../../engine/scenario/changes.ts';
 import { parseEvent } from '../../engine/scenario/event-parse.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
+import { dragGaps } from './drag.ts';
 import type { PoolBench } from './pool-page/main.ts';
 import { withPoolPage } from './pool.ts';
 import { rowOf, type Row } from './rows.ts';
 
 const TIMES = 3;
+const SPANS = 8;
 const map: MapAsked = {
   across: { key: 'conditions.ambient_C', values: Array.from({ length: 12 }, (_, i) => 2 + 3 * i) },
   down: { key: 'traffic.gap_m', values: [null, 80, 50, 35, 25, 18, 12, 8] },
@@ -24,6 +29,20 @@ const question = (time: number): Question<'conditions'> => ({
   sample: null,
   map,
   scenario: withChanges(defaultScenario(), { 'conditions.altitude_m': 100 + time }),
+  driven: null,
+});
+
+/** One that is under way for as long as a drag is. */
+const long = (time: number): Question<'conditions'> => ({
+  ...question(time),
+  map: { ...map, across: { ...map.across, values: Array.from({ length: 60 }, (_, i) => i / 2) } },
+});
+
+/** Of a stint that nothing else here asks for. */
+const spansOf = (time: number): Question<'spans'> => ({
+  sought: 'spans',
+  sample: null,
+  scenario: withChanges(defaultScenario(), { 'conditions.ambient_C': 10 + time / 4 }),
   driven: null,
 });
 
@@ -46,10 +65,30 @@ export const conditions = (): Promise<Row[]> =>
       times.push(await timeOf(question(i)));
       plans.push(await timeOf(planQuestion(i)));
     }
+    const beside = { none: [] as number[], map: [] as number[], plan: [] as number[] };
+    for (let i = 0; i < SPANS; i++) {
+      beside.none.push(await timeOf(spansOf(3 * i)));
+      for (const [what, asked, at] of [
+        ['map', long(10 + i), 3 * i + 1],
+        ['plan', planQuestion(10 + i), 3 * i + 2],
+      ] as const) {
+        await page.evaluate((of) => bench().begin(of, true), asked);
+        beside[what].push(await timeOf(spansOf(at)));
+        await page.evaluate(() => bench().end());
+      }
+    }
+    await page.evaluate((of) => bench().begin(of, true), long(30));
+    const gaps = await dragGaps(page, 'Front blanking');
+    const dragged = await page.evaluate(() => bench().end());
     return [
       rowOf('12 by 8 conditions, both axles, by the pool', times, { unit: 'ms', wanted: 'at most 6000' }),
       rowOf('runs of a corner that it asks for', [runs()], { unit: '' }),
       rowOf('plan of three sessions, both axles, by the pool', plans, { unit: 'ms' }),
+      rowOf('safe span of both axles, nothing else looked for', beside.none, { unit: 'ms' }),
+      rowOf('the same during a map', beside.map, { unit: 'ms' }),
+      rowOf('the same during a plan', beside.plan, { unit: 'ms' }),
+      rowOf('gap between frames, blanking dragged during a map', gaps, { unit: 'ms', wanted: '99 % 34' }),
+      rowOf('runs of that map meanwhile', [dragged.runs], { unit: '' }),
     ];
   });
 

@@ -20,6 +20,8 @@ export interface Watch {
   signal: AbortSignal;
   /** How many runs are done of those asked for so far. */
   progress?(done: number, asked: number): void;
+  /** Whether all others go first. */
+  canWait?: boolean;
 }
 
 export interface Finder {
@@ -40,7 +42,10 @@ export function finder(open: () => SearchDoor, size: number, alarm: Alarm): Find
   let last = 0;
 
   /** One attempt; leaves nothing under way behind it, however it ends. */
-  async function drive(question: Question, { signal, progress }: Watch): Promise<Found<Sought>> {
+  async function drive(
+    question: Question,
+    { signal, progress, canWait = false }: Watch,
+  ): Promise<Found<Sought>> {
     const search = ++last;
     const met = new Set<SearchDoor>();
     const meet = (door: SearchDoor): SearchDoor => {
@@ -55,7 +60,7 @@ export function finder(open: () => SearchDoor, size: number, alarm: Alarm): Find
     };
     let [done, asked] = [0, 0];
     const bring = async (ask: Ask): Promise<Outcome[]> => {
-      const answer = await pool.do((door) => meet(door).answer(search, ask), { signal: end.signal });
+      const answer = await pool.do((door) => meet(door).answer(search, ask), { signal: end.signal, canWait });
       if (answer.kind === 'failure') throw new Error(answer.message);
       if (answer.kind === 'left') throw new Error('the search was left');
       progress?.(++done, asked);
@@ -66,7 +71,7 @@ export function finder(open: () => SearchDoor, size: number, alarm: Alarm): Find
       const by = holder;
       const job = (door: SearchDoor): Promise<Step> => meet((holder = door)).advance(search, outcomes);
       try {
-        return await pool.do(job, { signal: end.signal, by });
+        return await pool.do(job, { signal: end.signal, by, canWait });
       } catch (cause) {
         throw by ? new HolderLost((cause as Error).message) : cause;
       }
@@ -85,7 +90,10 @@ export function finder(open: () => SearchDoor, size: number, alarm: Alarm): Find
     }
   }
 
-  async function find(question: Question, watch: Watch): Promise<Found<Sought>> {
+  const find = (question: Question, watch: Watch): Promise<Found<Sought>> =>
+    watch.canWait ? findAtLength(question, watch) : pool.hurry(() => findAtLength(question, watch));
+
+  async function findAtLength(question: Question, watch: Watch): Promise<Found<Sought>> {
     for (let life = 0; !watch.signal.aborted; life++) {
       try {
         const found = await drive(question, watch);

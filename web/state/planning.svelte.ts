@@ -1,6 +1,6 @@
 /**
  * Plans an event when it is asked to: a map of conditions, then which panels to bring, then how sure each session is. By the pool
- * of workers that the stint's page uses, which grants one of them while the hand moves there.
+ * of workers that the stint's page uses, which goes first, and grants one of them while the hand moves there.
  */
 import type { ConditionsMap, Findings, Plan, Question, Scenario, Sought } from '../../engine/index.ts';
 import { planGround } from '../../engine/scenario/plan-ground.ts';
@@ -123,6 +123,7 @@ export class Planning {
     this.#progress = { what, done: 0, asked: 0 };
     const reply = await this.#finder.find(question, {
       signal,
+      canWait: true,
       progress: (done, asked) => {
         if (signal.aborted || this.#now() - told_ms < TELL_MS) return;
         told_ms = this.#now();

@@ -12,6 +12,8 @@ export interface Terms<Worker> {
   signal: AbortSignal;
   /** The only worker that can do it; null: any. */
   by?: Worker | null;
+  /** It is not begun while anybody hurries. */
+  canWait?: boolean;
 }
 
 interface Waiting<Worker> {
@@ -41,6 +43,7 @@ export class Pool<Worker extends { close(): void }> {
   #most: number;
   #places: Place<Worker>[] = [];
   #queue: Waiting<Worker>[] = [];
+  #hurrying = 0;
 
   constructor(open: () => Worker, size: number, alarm: Alarm) {
     this.#open = open;
@@ -59,6 +62,17 @@ export class Pool<Worker extends { close(): void }> {
   limit(most = this.#size): void {
     this.#most = Math.min(most, this.#size);
     this.#handOut();
+  }
+
+  /** Until it ends, no job that can wait is begun, not even by a worker that is free: the next one in a hurry may come at once. */
+  async hurry<T>(work: () => Promise<T>): Promise<T> {
+    this.#hurrying += 1;
+    try {
+      return await work();
+    } finally {
+      this.#hurrying -= 1;
+      this.#handOut();
+    }
   }
 
   close(): void {
@@ -88,7 +102,8 @@ export class Pool<Worker extends { close(): void }> {
   #match(): { place: Place<Worker>; waiting: Waiting<Worker> } | null {
     if (this.#places.filter(({ isBusy }) => isBusy).length >= this.#most) return null;
     for (const [i, waiting] of this.#queue.entries()) {
-      const { by = null } = waiting.terms;
+      const { by = null, canWait = false } = waiting.terms;
+      if (canWait && this.#hurrying > 0) continue;
       const place = this.#places.find(({ worker, isBusy }) => !isBusy && (by ?? worker) === worker);
       const used = place ?? (by ? null : this.#opened());
       if (!used) continue;

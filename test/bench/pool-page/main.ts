@@ -15,8 +15,8 @@ export interface PoolBench {
   blankings(question: Question, times: number): Promise<number>;
   /** Begins a search and leaves it after so many runs; ends when another has begun its first [ms] */
   cancel(question: Question, after: number): Promise<{ free: number; next: number }>;
-  /** Begins a search that is still wanted whatever the hand does. */
-  begin(question: Question): void;
+  /** Begins a search that is still wanted whatever the hand does; ends when it has had its first run. */
+  begin(question: Question, canWait?: boolean): Promise<void>;
   /** Ends it; gives how many runs it had, and the most workers that were busy since the last call of `watch`. */
   end(): { runs: number; most: number };
   watch(): void;
@@ -126,10 +126,16 @@ const bench: PoolBench = {
     });
     return { free: free_ms - start_ms, next: next_ms - start_ms };
   },
-  begin(question) {
+  begin(question, canWait = false) {
     wanted = new AbortController();
     runs = 0;
-    void pool.find(question, { signal: wanted.signal, progress: (done) => (runs = done) });
+    return new Promise((resolve) => {
+      const progress = (done: number): void => {
+        runs = done;
+        resolve();
+      };
+      void pool.find(question, { signal: wanted.signal, canWait, progress });
+    });
   },
   watch: () => void (most = 0),
   end() {

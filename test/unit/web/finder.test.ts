@@ -159,6 +159,27 @@ describe('a search', () => {
     expect(await there).toEqual({ kind: 'found', found: finished(spread(warm, { draws: DRAWS, seed: 3 })) });
   });
 
+  it('that can wait has nothing begun while another is looked for, and then goes on to the same', async () => {
+    const { find, calls } = bench(2);
+    const whole = { kind: 'found', found: finished(conditionsMap(toy, map)) };
+    const spans: Promise<unknown>[] = [];
+    const progress = (done: number): void => {
+      if (done === 5) calls.length = 0;
+      if (done === 5 || done === 30)
+        spans.push(find({ ...drawing(), sought: 'spans', sample: null }, { signal: untilDone() }));
+    };
+    const question: Question<'conditions'> = { ...drawing(), sought: 'conditions', sample: null, map };
+    expect(await find(question, { signal: untilDone(), canWait: true, progress })).toEqual(whole);
+    const found = await Promise.all(spans);
+    expect(found).toEqual([1, 2].map(() => ({ kind: 'found', found: finished(safeSpans(toy)) })));
+    for (const search of [2, 3]) {
+      const ofIt = (call: (typeof calls)[number]): boolean => call.search === search;
+      const meanwhile = calls.slice(calls.findIndex(ofIt), calls.findLastIndex(ofIt));
+      expect(meanwhile.filter(({ deed }) => deed === 'answer').length).toBeGreaterThan(10);
+      expect(meanwhile.every(ofIt)).toBe(true);
+    }
+  });
+
   it('that fails in its draws fails as a whole with the reason, and begins no more of them', async () => {
     const { find, count } = bench(2);
     const broken = structuredClone(toy);
