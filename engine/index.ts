@@ -9,6 +9,7 @@ export type { MarginDoubt } from './advise/margin-doubt.ts';
 export type { Plan, PlanAsked } from './advise/plan.ts';
 export type { Regret } from './advise/regret.ts';
 export type { RuleCase, RuleLine } from './advise/rule-lines.ts';
+export type { CornerReading, SessionForecast } from './advise/session-forecast.ts';
 export type { SessionFit, SessionPlan } from './advise/session-plan.ts';
 export type * from './advise/span.ts';
 export type { Weighing } from './advise/weighed.ts';

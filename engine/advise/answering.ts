@@ -8,6 +8,7 @@ import { memo } from '../stint/memo.ts';
 import type { Clock } from '../stint/result.ts';
 import { clockOf } from '../stint/run.ts';
 import type { Ask, At, Ground, Outcome } from './search.ts';
+import { sensed } from './sensed.ts';
 import { unknownsOf, type Unknown } from './unknowns.ts';
 
 /** Models kept of a ground with changes: more than are tried side by side for one corner. The parts of a model have memories of their own. */
@@ -48,13 +49,17 @@ export function answering(
     const supposed = Object.entries(values).map(([key, value]) => [unknowns.get(key)!, value] as const);
     return ready(supposing(withChanges(scenario, changes), supposed), driven && supposing(driven, supposed));
   };
-  return function* ({ changes = {}, values, at = [{}] }) {
+  return function* ({ changes = {}, values, lag_s, at = [{}] }) {
     const { model, clock } = values ? drawn(values, changes) : changed(changes);
     if (model.samples > columns.face_K.length) columns = newColumns(2 * model.samples);
     for (const { blanking_pct, ...place } of at) {
       for (const corner of model.corners.filter((each) => isAt(each, place))) {
         const looked = blanking_pct === undefined ? corner : withBlanking(model, corner, blanking_pct);
-        yield outcomeOf(judgedCorner({ model, corner: looked, clock }, columns));
+        const judged = judgedCorner({ model, corner: looked, clock }, columns);
+        const outcome = outcomeOf(judged);
+        yield lag_s === undefined
+          ? outcome
+          : { ...outcome, sensed: sensed({ model, clock, face_K: columns.face_K, judged }, lag_s) };
       }
     }
   };

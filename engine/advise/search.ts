@@ -4,6 +4,7 @@ import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import type { JudgedLap } from '../stint/judge.ts';
 import type { Axle, CornerResult } from '../stint/result.ts';
+import type { Sensed } from './sensed.ts';
 
 /** What all runs of a search start from. */
 export interface Ground extends CompileOptions {
@@ -25,6 +26,8 @@ export interface Ask {
   changes?: Changes;
   /** Doubted values by their keys, as they would be. */
   values?: Readonly<Record<string, number>>;
+  /** Lag of a sensor whose reading is wanted, too [s] */
+  lag_s?: number;
   /** One after another, each with its outcomes; all corners as they are where nothing is named. */
   at?: readonly At[];
 }
@@ -32,6 +35,8 @@ export interface Ask {
 /** Of a corner's run, what searches read: little, for it crosses from worker to worker. */
 export interface Outcome extends Pick<CornerResult, 'axle' | 'side' | 'window' | 'verdict'> {
   laps: JudgedLap[];
+  /** Where a sensor's lag was given. */
+  sensed?: Sensed;
 }
 
 /** Asks for runs, all at once that need not wait for each other, and goes on when each has given its corners, in that order. */

@@ -4,6 +4,7 @@ import { eventSchema, type EventFile, type Forecast, type SetWanted } from './ev
 import { PANEL_STEP_PCT, panelSteps } from './panel-steps.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
+import type { Sensor } from './sensor-schema.ts';
 import { isTree } from './tree.ts';
 import { wholeScenario, type Whole } from './whole.ts';
 
@@ -43,16 +44,18 @@ function problemOf({ path, input, message }: v.BaseIssue<unknown>): Problem {
 }
 
 /** What no single field can tell. */
-const togetherProblems = ({ sessions, set }: EventFile): Problem[] => [
+const togetherProblems = ({ sessions, set, sensor }: EventFile): Problem[] => [
   ...sessions.flatMap(({ ambient_C, traffic_pct }, i) => [
     ...forecastProblems(`sessions.${i}.ambient_C`, ambient_C),
     ...forecastProblems(`sessions.${i}.traffic_pct`, traffic_pct),
   ]),
   ...setProblems(set),
+  ...(sensor ? sensorProblems(sensor) : []),
 ];
 
 function forecastProblems(key: string, { low, likely, high }: Forecast): Problem[] {
-  if (low > high) return [problem(`${key}.low`, low, `at most high, ${high}`)];
+  const ends = endsProblems(key, { low, high });
+  if (ends.length > 0) return ends;
   if (likely < low || likely > high)
     return [problem(`${key}.likely`, likely, `${low} to ${high}, low to high`)];
   return [];
@@ -71,3 +74,11 @@ function setProblems({ panels, least_pct, most_pct }: SetWanted): Problem[] {
       ]
     : [];
 }
+
+const sensorProblems = ({ face_emissivity, off_K }: Sensor): Problem[] => [
+  ...endsProblems('sensor.face_emissivity', face_emissivity),
+  ...endsProblems('sensor.off_K', off_K),
+];
+
+const endsProblems = (key: string, { low, high }: { low: number; high: number }): Problem[] =>
+  low > high ? [problem(`${key}.low`, low, `at most high, ${high}`)] : [];

@@ -1,18 +1,10 @@
 /** The event: which sessions are driven in what weather and traffic, and how many panels may be brought. One JSON object. */
 import * as v from 'valibot';
 import { count, flag, quantity, text } from './field.ts';
-import { isTree, type Tree } from './tree.ts';
+import { objectOf } from './object-of.ts';
+import { sensorSchema } from './sensor-schema.ts';
 
 const EVENT_VERSION = 1;
-
-/** An object that has no other keys: a forecast under a misspelt key would be a forecast that nobody reads. */
-const objectOf = <const T extends v.ObjectEntries>(what: string, entries: T) =>
-  v.pipe(
-    v.custom<Tree>(isTree, 'an object'),
-    v.strictObject(entries, ({ expected }) =>
-      expected === 'never' ? `a key of ${what}: ${Object.keys(entries).join(', ')}` : 'a value',
-    ),
-  );
 
 type Limits = readonly [min: number, max: number, step: number];
 
@@ -65,6 +57,8 @@ export const eventSchema = objectOf('an event', {
     v.maxLength(12, 'at most 12 sessions'),
   ),
   set: v.optional(setSchema, {}),
+  /** That limits are given in the reading of; null: none. */
+  sensor: v.optional(v.nullable(sensorSchema), null),
 });
 
 export type EventFile = v.InferOutput<typeof eventSchema>;

@@ -4,6 +4,7 @@ import type { ConditionsMap, MapAsked } from '../advise/conditions-map.ts';
 import type { CornerSensitivity, Sample, Spread } from '../advise/doubt.ts';
 import type { Plan, PlanAsked } from '../advise/plan.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
+import type { ForecastAsked, SessionForecast } from '../advise/session-forecast.ts';
 import type { SafeSpan } from '../advise/span.ts';
 import type { Weighing } from '../advise/weighed.ts';
 import type { TraceChoices, TraceReading } from '../circuit/understood.ts';
@@ -38,6 +39,7 @@ export interface Findings {
   conditions: ConditionsMap;
   /** Of a scenario that `planGround` has prepared. */
   plan: Plan;
+  session: SessionForecast;
 }
 
 export type Sought = keyof Findings;
@@ -45,7 +47,13 @@ export type Sought = keyof Findings;
 export interface Question<What extends Sought = Sought> extends Pick<RunRequest, 'scenario' | 'driven'> {
   sought: What;
   /** Of the draws, where those are asked for. */
-  sample: What extends 'spread' ? Sample : What extends 'weighed' ? Weighing : null;
+  sample: What extends 'spread'
+    ? Sample
+    : What extends 'weighed'
+      ? Weighing
+      : What extends 'session'
+        ? ForecastAsked
+        : null;
   /** Of the axes, where a map of conditions is asked for; of the event, where its plan is. */
   map?: What extends 'conditions' ? MapAsked : never;
   event?: What extends 'plan' ? PlanAsked : never;

@@ -2,6 +2,7 @@
 import { answering } from '../advise/answering.ts';
 import { bracketed } from '../advise/bracket.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
+import type { ForecastAsked } from '../advise/session-forecast.ts';
 import { isHelpless } from '../advise/span.ts';
 import type { Weighing } from '../advise/weighed.ts';
 import { failureOf } from './failure.ts';
@@ -87,6 +88,10 @@ async function* begun(question: Question): Begun {
     if (!event) throw new Error('event: undefined');
     const { planFor } = await import('../advise/plan.ts');
     return yield* planFor(scenario, event, { driven }).steps;
+  }
+  if (sought === 'session') {
+    const { sessionForecast } = await import('../advise/session-forecast.ts');
+    return yield* sessionForecast(scenario, sample as ForecastAsked, { driven }).steps;
   }
   if (!sample) throw new Error('sample: null');
   const { spread } = await import('../advise/spread.ts');

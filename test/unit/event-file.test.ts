@@ -90,6 +90,16 @@ describe('an event file', () => {
       event({ stint: 'sorrelby' }),
       "stint: expected a scenario, as in its file, got 'sorrelby'",
     ],
+    [
+      'a sensor upside down',
+      event({ sensor: { kind: 'infrared', lag_s: 0.1, face_emissivity: { low: 0.9, high: 0.5 } } }),
+      'sensor.face_emissivity.low: expected at most high, 0.5, got 0.9',
+    ],
+    [
+      'a sensor of no known kind',
+      event({ sensor: { kind: 'paint', lag_s: 0.1 } }),
+      "sensor.kind: expected infrared or rubbing, got 'paint'",
+    ],
     ['no session', event({ sessions: [] }), 'sessions: expected at least one session, got []'],
     ['another version', event({ version: 2 }), 'version: expected 1, got 2'],
     ['a list', [], 'event: expected a JSON object, got []'],
