@@ -57,8 +57,9 @@ test('a whole event goes by keyboard from the forecast to the printed sheets', a
   const sheets = page.locator('.print article');
   await expect(sheets).toHaveCount(3);
   for (const sheet of await sheets.all()) await expect(sheet).toContainText('Not for use on a car');
+  await expect(sheets.last()).toContainText(/Front Above \d{3}\s°C on two laps running/);
   const capitals_mm = await page
-    .locator('.wall .big')
+    .locator('.print .big')
     .first()
     .evaluate((big) => {
       const context = document.createElement('canvas').getContext('2d')!;
@@ -75,11 +76,26 @@ test('nonsense is answered beside its field and loses nothing, and a broken file
   await withoutFileAccess(page);
   await openSheet(page);
   await page.goto('/#plan');
-  const high = page.getByRole('textbox', { name: 'Race: ambient, high, °C' });
-  await high.fill('12');
-  await high.press('Enter');
-  await expect(page.getByRole('alert')).toHaveText(/^Expected 26 to 55 °C, got “12”\. 31 °C stays\.$/);
-  await expect(high).toHaveValue('31');
+  const field = (end: string) => page.getByRole('textbox', { name: `Race: ambient, ${end}, °C` });
+  const type = async (end: string, text: string): Promise<void> => {
+    await field(end).fill(text);
+    await field(end).press('Enter');
+  };
+  await type('high', '99');
+  await expect(page.getByRole('alert')).toHaveText(/^Expected −30 to 55 °C, got “99”\. 31 °C stays\.$/);
+  await expect(field('high')).toHaveValue('31');
+  // a hotter forecast is typed from low to high: it waits, and is taken whole
+  await type('low', '35');
+  await expect(page.getByRole('alert').last()).toHaveText(
+    /^Low 35\s°C is above likely 26\s°C\. Not taken until low, likely and high rise; 19\s°C, 26\s°C, 31\s°C stays\.$/,
+  );
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await type('likely', '38');
+  await type('high', '41');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(field('low')).toHaveValue('35');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(field('low')).toHaveValue('19');
 
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open event' }).click();

@@ -4,6 +4,7 @@ import type {
   ConditionsMap,
   LikelyCondition,
   MapCell,
+  Missed,
   PlannedPanel,
   Regret,
   RuleCase,
@@ -12,7 +13,7 @@ import type {
   SessionPlan,
   Uncovered,
 } from '../../engine/index.ts';
-import { capital, kelvins, percent, withUnit } from './format.ts';
+import { capital, kelvins, NBSP, percent, withUnit } from './format.ts';
 
 type Done = Pick<Regret, 'status' | 'hotMargin_K' | 'coldMargin_K'>;
 
@@ -78,33 +79,65 @@ export function doneWords({ status, hotMargin_K, coldMargin_K }: Done): string {
   return status === 'both' ? `${hot} and ${cold}` : status === 'hot' ? hot : cold;
 }
 
-/** "open: 20 K too hot; C would give 12 K more": what fitting it cost on that day. */
-export function regretWords(regret: Regret): string {
-  const cost = regret.isBest ? 'the best of the set' : `gives away ${kelvins(regret.regret_K)}`;
-  return `${doneWords(regret)}; ${cost}`;
-}
+/** What fitting it cost on that day: how it did, and how much less it had to spare than the best of the set. */
+export const regretWords = (regret: Regret): readonly [done: string, cost: string] => [
+  doneWords(regret),
+  regret.isBest ? 'best of the set' : `${kelvins(regret.regret_K)} worse`,
+];
 
 export function uncoveredWords(
   { condition, panel, ...done }: Uncovered,
   conditions: readonly LikelyCondition[],
   panels: readonly PlannedPanel[],
 ): string {
-  const likely = chance(conditions[condition]?.weight ?? 0);
+  const share = conditions[condition]?.weight ?? 0;
   const fit = fitName(panels, panel);
-  return `${capital(dayWords(conditions, condition))} (chance ${likely}): the least bad is ${fit}, ${doneWords(done)}.`;
+  return `${capital(dayWords(conditions, condition))} (${days(share)}): the least bad is ${fit}, ${doneWords(done)}.`;
 }
 
-export const chance = (share: number): string =>
-  share > 0 && share < 0.005 ? `less than ${percent(1)}` : percent(Math.round(100 * share));
+/** What the rule gets wrong for the sake of few lines. */
+export const missedWords = (
+  { condition, fitted, best }: Missed,
+  conditions: readonly LikelyCondition[],
+  panels: readonly PlannedPanel[],
+): string =>
+  `${capital(dayWords(conditions, condition))} (${days(conditions[condition]?.weight ?? 0)}): it says ${fitName(panels, fitted)}, ${fitName(panels, best)} would stay in.`;
+
+/** Panels of the set that the rule never calls for: they are for the days that it misses. "A and D" */
+export const unusedWords = ({ panels, rule }: Pick<AxlePlan, 'panels' | 'rule'>): string =>
+  listWords(
+    panels
+      .filter((_, i) => i > 0 && !rule.lines.some(({ panel }) => panel === i))
+      .map(({ letter }) => letter),
+  );
+
+const listWords = (all: readonly string[]): string =>
+  all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+
+/** A share of what the forecasts call likely, as days of a hundred. Never all or none where it is not. */
+export function daysOfHundred(share: number): string {
+  const whole = Math.round(100 * share);
+  if (whole === 0 && share > 0) return 'fewer than 1';
+  return whole === 100 && share < 1 - SLIP ? 'more than 99' : String(whole);
+}
+
+/** "74 of 100 days" */
+export const days = (share: number): string => `${daysOfHundred(share)} of 100${NBSP}days`;
+
+/** What sums of chances are off by. */
+const SLIP = 1e-9;
 
 /** What to bring, in a sentence. */
-export function bringWords({ panels, covered, worst_K }: AxlePlan): string {
-  const list = panels.slice(1).map((panel) => `${panel.letter} (${coverWords(panel)})`);
-  const spare =
+export const bringWords = ({ panels }: Pick<AxlePlan, 'panels'>): string =>
+  `Bring ${listWords(panels.slice(1).map((panel) => `${panel.letter} (${coverWords(panel)})`))}.`;
+
+/** How much of the weather and traffic they are good for, and how near it is. */
+export function coveredWords({ covered, worst_K }: Pick<AxlePlan, 'covered' | 'worst_K'>): string {
+  const nearest =
     worst_K === null
       ? ''
-      : `; where it is nearest to a limit it has ${kelvins(worst_K)} to spare, weighed by doubt`;
-  return `Bring ${list.join(', ')}. With an open mouth they keep ${chance(covered)} of what is likely in the window${spare}.`;
+      : `; on the tightest ${kelvins(worst_K)} to spare, the less sure side counting for less`;
+  return `Weather and traffic: on ${days(covered)} like the forecast one of these, or an open mouth, stays in the window${nearest}.`;
 }
 
 /** What a session starts with where a stop is planned. */
@@ -119,9 +152,16 @@ export function startWords(
   return `start with ${name}: one more closed would be ${kelvins(closerTooHot_K)} too hot before the stop`;
 }
 
-/** "C on 60 % of the days, B on 40 %" */
-export const fitsWords = ({ fits }: SessionPlan, panels: readonly PlannedPanel[]): string =>
-  fits.map(({ panel, chance: share }) => `${fitName(panels, panel)} ${chance(share)}`).join(', ');
+/** "C on 60 and B on 40 of 100 days" */
+export const fitsWords = ({ fits }: Pick<SessionPlan, 'fits'>, panels: readonly PlannedPanel[]): string =>
+  `${listWords(fits.map(({ panel, chance }) => `${fitName(panels, panel)} on ${daysOfHundred(chance)}`))} of 100${NBSP}days`;
+
+/** A text in parts: its temperatures and percents, which are printed large, and what stands between them. */
+export const figuresIn = (text: string): readonly { part: string; isFigure: boolean }[] =>
+  text
+    .split(/(\u2212?[\d.]+\u00a0(?:°[CF]|%))/)
+    .map((part, i) => ({ part, isFigure: i % 2 === 1 }))
+    .filter(({ part }) => part !== '');
 
 const WHY = {
   'hot when open': 'too hot even with an open mouth',

@@ -4,17 +4,21 @@ import weekend from '../../scenarios/events/sorrelby-weekend.json' with { type: 
 import type { Scenario } from '../../engine/index.ts';
 import { parseEvent, type RaceEvent } from '../../engine/scenario/event-parse.ts';
 import { eventSchema, type Session } from '../../engine/scenario/event-schema.ts';
+import { PANEL_STEP_PCT } from '../../engine/scenario/panel-steps.ts';
 import { problemLine, type Problem } from '../../engine/scenario/problem.ts';
+import { sensorSchema, type Sensor, type SensorKind } from '../../engine/scenario/sensor-schema.ts';
+import { NBSP } from '../display/format.ts';
 import type { EventPart } from './session.svelte.ts';
 import { jsonFrom, plain } from './sheet-file.ts';
 
 /** Of the file. */
 const VERSION = 1;
 
-const partOf = ({ name, sessions, set }: Pick<RaceEvent, keyof EventPart>): EventPart => ({
+const partOf = ({ name, sessions, set, sensor }: Pick<RaceEvent, keyof EventPart>): EventPart => ({
   name,
   sessions,
   set,
+  sensor,
 });
 
 /** What the page opens with: invented, to be written over. */
@@ -26,6 +30,17 @@ export type Changed = { ok: true; event: EventPart } | { ok: false; problems: re
 export function checkEvent(event: EventPart): Changed {
   const parsed = parseEvent({ version: VERSION, ...event });
   return parsed.ok ? { ok: true, event } : parsed;
+}
+
+/** What was expected instead of a change; empty where it is right. */
+export function refusedWords(event: EventPart): string {
+  const checked = checkEvent(event);
+  const [first] = checked.ok ? [] : checked.problems;
+  if (!first) return '';
+  // no fault of one field: the set would be too small for its panels
+  return first.key === 'set.panels'
+    ? `room for ${event.set.panels} panels, one in every ${PANEL_STEP_PCT}${NBSP}%, from the least to the most that one covers`
+    : first.expected;
 }
 
 export const isEvent = (event: EventPart): boolean => checkEvent(event).ok;
@@ -54,9 +69,18 @@ export const withSessionAt = (
   sessions: sessions.map((session, i) => (i === at ? { ...session, ...changed } : session)),
 });
 
+/** How late a sensor of each kind usually is (common practice, no source) [s] */
+const USUAL_LAG_S: Record<SensorKind, number> = { infrared: 0.1, rubbing: 0.5 };
+
+/** Of another kind, with the lag that is usual for it; what else was told of it is kept. */
+export function withSensorKind(sensor: Sensor | null, kind: SensorKind | 'none'): Sensor | null {
+  if (kind === 'none') return null;
+  return v.parse(sensorSchema, { ...sensor, kind, lag_s: USUAL_LAG_S[kind] });
+}
+
 /** The event with the stint of the sheet: one file that the terminal reads too. */
-export const eventText = (event: EventPart, stint: Scenario): string =>
-  `${JSON.stringify({ version: VERSION, name: event.name, stint, sessions: event.sessions, set: event.set }, null, 2)}\n`;
+export const eventText = ({ name, sessions, set, sensor = null }: EventPart, stint: Scenario): string =>
+  `${JSON.stringify({ version: VERSION, name, stint, sessions, set, sensor }, null, 2)}\n`;
 
 export const eventFileName = ({ name }: EventPart): string => `${plain(name) || 'event'}-plan.json`;
 

@@ -103,13 +103,12 @@ export class Planning {
         predicted.push(null);
         continue;
       }
-      const sample = { draws: DRAWS, seed: 1 };
-      const spread = await find<'spread'>(session.name, {
-        sought: 'spread',
+      const forecast = await find<'session'>(session.name, {
+        sought: 'session',
         scenario: parsed.scenario,
-        sample,
+        sample: { draws: DRAWS, seed: 1, sensor: event.sensor ?? null },
       });
-      predicted.push({ panels: day.panels, spread });
+      predicted.push({ panels: day.panels, forecast });
     }
     return { scenario: driven, event, axis, left, map, plan, predicted };
   }

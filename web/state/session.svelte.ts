@@ -17,7 +17,10 @@ import { equalised } from './sides.ts';
 export type { Run };
 
 /** An event but for its stint, which is that of the sheet. */
-export type EventPart = Pick<EventFile, 'name' | 'sessions' | 'set'>;
+export interface EventPart extends Pick<EventFile, 'name' | 'sessions' | 'set'> {
+  /** null, or nothing in an event that was kept by an earlier version: none. */
+  sensor?: EventFile['sensor'];
+}
 
 /** What undo brings back. */
 export interface Sheet {

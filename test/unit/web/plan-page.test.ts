@@ -8,7 +8,9 @@ import {
   eventText,
   exampleEvent,
   readEvent,
+  refusedWords,
   withoutSession,
+  withSensorKind,
   withSession,
   withSessionAt,
 } from '../../../web/state/event-part.ts';
@@ -29,6 +31,32 @@ describe('the event of the sheet', () => {
     expect(readEvent('{"version": 1')).toMatchObject({
       ok: false,
       problems: [expect.stringMatching(/^file: expected JSON/)],
+    });
+  });
+
+  it('says in words that the steps have no room for the panels', () => {
+    const event = { ...exampleEvent(), set: { panels: 5, least_pct: 60, most_pct: 75 } };
+    expect(plainly(refusedWords(event))).toBe(
+      'room for 5 panels, one in every 5 %, from the least to the most that one covers',
+    );
+    expect(refusedWords(exampleEvent())).toBe('');
+  });
+
+  it('keeps what is told of a sensor when it becomes another and back, but for its lag', () => {
+    const infrared = withSensorKind(null, 'infrared')!;
+    const set = { ...infrared, set_emissivity: 0.9 };
+    const back = withSensorKind(withSensorKind(set, 'rubbing'), 'infrared');
+    expect(back).toEqual(set);
+    expect(withSensorKind(set, 'rubbing')!.lag_s).toBeGreaterThan(infrared.lag_s);
+    expect(withSensorKind(set, 'none')).toBeNull();
+  });
+
+  it('reads an event that was kept before sensors were told of', () => {
+    const { sensor: _, ...before } = exampleEvent();
+    expect(checkEvent(before)).toMatchObject({ ok: true });
+    expect(readEvent(eventText(before, defaultScenario()))).toMatchObject({
+      ok: true,
+      event: { sensor: null },
     });
   });
 
