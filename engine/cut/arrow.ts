@@ -1,4 +1,7 @@
-/** Arrows that say how a plate is held to the car: UP, and OUT to the side of the car that the corner is on. */
+/**
+ * Arrows that say how a plate is held to the car: UP, and OUT to the side of the car that the corner is on. Who stands before a car
+ * has its left at the right hand.
+ */
 
 import { drawn, line, type Drawing } from './drawing.ts';
 import type { Point } from './side.ts';
@@ -8,7 +11,10 @@ export const ARROWS = { width_mm: 34, height_mm: 10 };
 export const UP_ARROW = { width_mm: 14, height_mm: 10 };
 export const OUT_ARROW = { width_mm: 12, height_mm: 7 };
 
-/** Both, from the middle of their foot. The left corner of a car, seen from its front, has OUT to the left. */
+/** Whether OUT points to the left hand of who stands before the car. */
+export const isOutLeftOf = (side: 'left' | 'right'): boolean => side === 'right';
+
+/** Both, from the middle of their foot. */
 export function arrows(foot: Point, isOutLeft: boolean): Drawing {
   const out_mm = isOutLeft ? -8.5 : 8.5;
   return drawn(

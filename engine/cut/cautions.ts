@@ -1,39 +1,34 @@
 /** What a person must be told where a sheet leaves the page. One line each; all of it common practice, no source. */
 
-export type CautionFor = 'cut' | 'tape' | 'car';
+export type CautionFor = 'cut' | 'tape';
 
 export interface Caution {
   text: string;
-  on: readonly CautionFor[];
+  /** Of one kind of sheet alone; else of every one. */
+  on?: CautionFor;
 }
 
 export const NOT_FOR_A_CAR = 'Not for use on a car: the window is an example without a source.';
 
 export const CAUTIONS: readonly Caution[] = [
-  { text: "The supplier's limits rule over this sheet.", on: ['cut', 'tape', 'car'] },
-  {
-    text: 'Unequal left and right pulls the car: never more than one panel or 60 K apart.',
-    on: ['cut', 'tape', 'car'],
-  },
-  { text: 'Never change the blanking by more than 15 points between two runs.', on: ['cut', 'tape', 'car'] },
-  { text: 'Round all edges. Tether every panel. Count out, count in.', on: ['cut'] },
-  { text: 'No panel may be able to enter the hose or the wheel.', on: ['cut', 'car'] },
-  { text: 'Hot parts; dust: extract it, do not blow; knife: cut away from the hand.', on: ['cut', 'tape'] },
+  { text: "The supplier's limits rule over this sheet." },
+  { text: 'Unequal left and right pulls the car: never more than one panel or 60 K apart.' },
+  { text: 'Never change the blanking by more than 15 points between two runs.' },
+  { text: 'The data are bad or missing: run open.' },
+  { text: 'The first stop after a restart, a wet start or a pit stop is cold: tell the driver.' },
+  { text: 'A long or soft pedal: stop, do not tune the air.' },
+  { text: 'Do not hold the brake on a hot disc; after parking watch the caliper.' },
+  { text: 'Round all edges. Tether every panel. Count out, count in.', on: 'cut' },
+  { text: 'No panel may be able to enter the hose or the wheel.', on: 'cut' },
   {
     text: 'Tape comes off at a stop and hardly ever goes on: leave the folded end free to pull.',
-    on: ['tape'],
+    on: 'tape',
   },
-  { text: 'The data are bad or missing: run open.', on: ['car'] },
-  {
-    text: 'The first stop after a restart, a wet start or a pit stop is cold: tell the driver.',
-    on: ['car'],
-  },
-  { text: 'A long or soft pedal: stop, do not tune the air.', on: ['car'] },
-  { text: 'Do not hold the brake on a hot disc; after parking watch the caliper.', on: ['car'] },
+  { text: 'Hot parts; dust: extract it, do not blow; knife: cut away from the hand.' },
 ];
 
 /** The lines for one kind of sheet, first that it is not for a car where its window has no source. */
 export const cautionsFor = (what: CautionFor, isExample: boolean): string[] => [
   ...(isExample ? [NOT_FOR_A_CAR] : []),
-  ...CAUTIONS.filter(({ on }) => on.includes(what)).map(({ text }) => text),
+  ...CAUTIONS.filter(({ on }) => on === undefined || on === what).map(({ text }) => text),
 ];

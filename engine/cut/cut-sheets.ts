@@ -1,11 +1,12 @@
 /** What is to be cut for one axle, and the sheets that come of it as texts. */
 
-import { blankFor, pointsPerMm } from '../duct/blank.ts';
+import { blankFor, pointsPerMm, type Covered } from '../duct/blank.ts';
 import { blankOf } from '../duct/blank-keys.ts';
 import { mouthOutline, type MouthOutline } from '../duct/mouth-outline.ts';
 import { taped } from '../scenario/mouth.ts';
 import type { Problem } from '../scenario/problem.ts';
 import type { Duct } from '../scenario/schema.ts';
+import { memo } from '../stint/memo.ts';
 import { nearestStrips, type StripFit } from '../scenario/tape.ts';
 import type { Bed } from './bed.ts';
 import { cautionsFor } from './cautions.ts';
@@ -14,9 +15,10 @@ import { sheetDxf } from './dxf.ts';
 import { codeOf, type PanelWords } from './face.ts';
 import type { FastenerKind } from './fastener.ts';
 import type { FrameWish } from './frame.ts';
-import { drawPanel } from './panel.ts';
+import { kerfProblems } from './panel-checks.ts';
+import { drawPanel, type Panel } from './panel.ts';
 import { pieceOf, type Piece } from './piece.ts';
-import { layOut, type Sheets } from './sheets.ts';
+import { layOut, trueToSize, type Sheets } from './sheets.ts';
 import { sheetSvg } from './svg.ts';
 import { tapePiece } from './tape-page.ts';
 
@@ -47,8 +49,10 @@ export interface SheetTexts {
   height_mm: number;
   /** A piece larger than the page, of which this shows a part. */
   isPart: boolean;
+  /** As it is printed, corrected for the printer. */
   svg: string;
-  dxf: string;
+  /** As a cutter gets them: true to size. */
+  files: { svg: string; dxf: string };
 }
 
 /** What a panel is, in numbers. */
@@ -77,6 +81,8 @@ interface Wanted {
   mouth: MouthOutline;
   duct: Duct;
   words: PanelWords;
+  panel: Panel;
+  pointsPerMm: number;
   strips: StripFit;
 }
 
@@ -87,7 +93,7 @@ export function cutSheets(request: CutRequest): CutSheets {
   const drawn = wanted.map((each) => piecesOf(each, request));
   const problems = unlike(drawn.flatMap((each) => each.problems));
   const { bed, correction, by, date, isExample, axle } = request;
-  const title = ['Panels ' + axle, ...(by ? [`by ${by}`] : []), date].join(', ');
+  const title = ['Panels ' + axle, by && `by ${by}`, date].filter(Boolean).join(', ');
   const frame: FrameWish = { bed, correction, title, isExample, cautions: 'cut' };
   const laid = layOut(problems.length > 0 ? [] : drawn.flatMap(({ pieces }) => pieces), frame);
   const all = unlike([...problems, ...laid.problems]);
@@ -105,11 +111,14 @@ function wantedAt(
   side: 'left' | 'right',
   duct: Duct,
   { letter, blanking_pct }: CutRequest['panels'][number],
-  { axle, date, modelHash, supersedes }: CutRequest,
+  { axle, hold, fastener, corner_mm, date, modelHash, supersedes }: CutRequest,
 ): Wanted {
   const mouth = mouthOutline(duct);
-  const words = { letter, axle, side, blanking_pct, mouth: mouthWords(mouth), date, modelHash, supersedes };
-  return { mouth, duct, words, strips: nearestStrips(blanking_pct, taped(duct)) };
+  const made = [hold, fastener, corner_mm].join();
+  const fits = mouthWords(mouth);
+  const words = { letter, axle, side, blanking_pct, mouth: fits, made, date, modelHash, supersedes };
+  const drawn = panelFor({ duct, blanking_pct, hold, fastener, corner_mm });
+  return { ...drawn, mouth, duct, words, strips: nearestStrips(blanking_pct, taped(duct)) };
 }
 
 const mouthWords = ({ kind, width_mm, height_mm }: MouthOutline): string =>
@@ -118,21 +127,41 @@ const mouthWords = ({ kind, width_mm, height_mm }: MouthOutline): string =>
 const mm = (value: number): string => String(Math.round(value * 10) / 10);
 
 function piecesOf(
-  { mouth, duct, words }: Wanted,
-  { hold, fastener, corner_mm, kerf_mm }: CutRequest,
+  { panel: { plates, problems }, words }: Wanted,
+  { kerf_mm }: CutRequest,
 ): { pieces: Piece[]; problems: Problem[] } {
-  const blank = blankOf(duct);
-  const { plates, problems } = drawPanel({
-    mouth,
-    coveredAt: (pct) => blankFor(mouth, blank, pct),
-    blanking_pct: words.blanking_pct,
-    hold,
-    fastener,
-    corner_mm,
-    hose_mm: duct.hose_mm,
-  });
-  if (problems.length > 0) return { pieces: [], problems };
-  return { pieces: plates.map((plate) => pieceOf({ plate, words, kerf_mm })), problems };
+  const wrong = problems.length > 0 ? problems : kerfProblems(plates, kerf_mm);
+  if (wrong.length > 0) return { pieces: [], problems: wrong.map((each) => named(each, words.letter)) };
+  return { pieces: plates.map((plate) => pieceOf({ plate, words, kerf_mm })), problems: [] };
+}
+
+/** "panel C.blanking_pct" */
+const named = (one: Problem, letter: string): Problem => ({
+  ...one,
+  key: one.key.replace(/^panel/, `panel ${letter}`),
+});
+
+/** Two axles of sets as large as they come. */
+const REMEMBERED = 20;
+
+/** What takes long, remembered: the other corner, another page or another name make no other panel. */
+const panelFor = memo(
+  REMEMBERED,
+  ({ duct, blanking_pct, hold, fastener, corner_mm }) => [duct, blanking_pct, hold, fastener, corner_mm],
+  ({ duct, ...asked }: PanelAsked): Pick<Wanted, 'panel' | 'pointsPerMm'> => {
+    const mouth = mouthOutline(duct);
+    const blank = blankOf(duct);
+    const coveredAt = (pct: number): Covered => blankFor(mouth, blank, pct);
+    return {
+      panel: drawPanel({ ...asked, mouth, coveredAt, hose_mm: duct.hose_mm }),
+      pointsPerMm: pointsPerMm(mouth, blank, asked.blanking_pct),
+    };
+  },
+);
+
+interface PanelAsked extends Pick<CutRequest, 'hold' | 'fastener' | 'corner_mm'> {
+  duct: Duct;
+  blanking_pct: number;
 }
 
 /** On paper always, true to size where nothing was measured of it. */
@@ -160,15 +189,16 @@ const tapeOf = ({ mouth, duct, words, strips }: Wanted): Piece =>
 const textsOf = ({ sheets }: Sheets): SheetTexts[] =>
   sheets.map((sheet) => {
     const { title, number, width_mm, height_mm, isPart } = sheet;
-    return { title, number, width_mm, height_mm, isPart, svg: sheetSvg(sheet), dxf: sheetDxf(sheet) };
+    const files = { svg: sheetSvg(trueToSize(sheet)), dxf: sheetDxf(sheet) };
+    return { title, number, width_mm, height_mm, isPart, svg: sheetSvg(sheet), files };
   });
 
-const factsOf = ({ mouth, duct, words, strips }: Wanted): PanelFacts => ({
+const factsOf = ({ words, pointsPerMm, strips }: Wanted): PanelFacts => ({
   letter: words.letter,
   side: words.side,
   blanking_pct: words.blanking_pct,
   code: codeOf(words),
-  pointsPerMm: pointsPerMm(mouth, blankOf(duct), words.blanking_pct),
+  pointsPerMm,
   strips,
 });
 

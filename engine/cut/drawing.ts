@@ -1,7 +1,7 @@
 /** What is drawn, whatever writes it: paths on layers and lettering, in mm, y upwards. */
 
 import type { Loop } from '../duct/loop.ts';
-import { mirroredLoop, movedLoop, polygonLoop } from './path.ts';
+import { mirroredLoop, movedLoop, polygonLoop, turnedLoop, turnedPoint } from './path.ts';
 import type { Point } from './side.ts';
 
 /** Layers of lines. Lettering has one of its own, TEXT. */
@@ -20,6 +20,8 @@ export interface Lettering {
   /** Of capitals. */
   height_mm: number;
   anchor: 'start' | 'middle' | 'end';
+  /** Read from the right-hand side: the drawing was turned by a quarter to the left. */
+  isTurned?: boolean;
 }
 
 export interface Drawing {
@@ -42,6 +44,12 @@ export const moved = ({ strokes, letters }: Drawing, by: Point): Drawing => ({
     ...letter,
     at: { x_mm: letter.at.x_mm + by.x_mm, y_mm: letter.at.y_mm + by.y_mm },
   })),
+});
+
+/** By a quarter to the left, lettering too. What is upright before it is turned once. */
+export const turned = ({ strokes, letters }: Drawing): Drawing => ({
+  strokes: strokes.map((stroke) => ({ ...stroke, path: turnedLoop(stroke.path) })),
+  letters: letters.map((letter) => ({ ...letter, at: turnedPoint(letter.at), isTurned: true })),
 });
 
 /** Left and right exchanged; lettering keeps its way of reading. */

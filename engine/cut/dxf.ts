@@ -24,12 +24,12 @@ const ALIGNED = {
  * True to size: a cutter needs no correction. A piece that paper shows in parts is whole on the sheet of each part; for a cutter lay
  * the pieces out on its bed.
  */
-export function sheetDxf(sheet: Sheet): string {
+export function sheetDxf({ content, frame }: Pick<Sheet, 'content' | 'frame'>): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 }); // metric
   for (const [name, colour] of Object.entries(LAYERS)) dxf.addLayer(name, colour, 'Continuous');
-  const { strokes, letters } = drawn(sheet.content, sheet.frame);
+  const { strokes, letters } = drawn(content, frame);
   strokes.forEach((stroke) => addStroke(dxf, stroke));
   letters.forEach((lettering) => addLettering(dxf, lettering));
   return dxf.stringify();
@@ -41,10 +41,11 @@ function addStroke(dxf: DxfWriter, { layer, path, isClosed }: Stroke): void {
   dxf.addLWPolyline(vertices, { flags, layerName: layer });
 }
 
-function addLettering(dxf: DxfWriter, { text, at, height_mm, anchor }: Lettering): void {
+function addLettering(dxf: DxfWriter, { text, at, height_mm, anchor, isTurned }: Lettering): void {
   const place = point3d(at.x_mm, at.y_mm);
   dxf.addText(place, height_mm, plain(text), {
     layerName: 'TEXT',
+    rotation: isTurned ? 90 : 0,
     ...(anchor === 'start' ? {} : { horizontalAlignment: ALIGNED[anchor], secondAlignmentPoint: place }),
     verticalAlignment: TextVerticalAlignment.BaseLine,
   });

@@ -1,6 +1,6 @@
 /** What stands on a panel's visible face: its code first, then what it is, how it is held to the car, what it was made for. */
 
-import { ARROWS, arrows, OUT_ARROW, outArrow, UP_ARROW, upArrow } from './arrow.ts';
+import { ARROWS, arrows, isOutLeftOf, OUT_ARROW, outArrow, UP_ARROW, upArrow } from './arrow.ts';
 import { clearPlaces, clearRectangle, type ClearPlaces } from './clear-rectangle.ts';
 import { panelCode } from './code.ts';
 import { drawn, textWidth_mm, type Drawing } from './drawing.ts';
@@ -17,6 +17,8 @@ export interface PanelWords {
   blanking_pct: number;
   /** The mouth that it fits, in words: "round, 98 mm". */
   mouth: string;
+  /** How it is held and rounded: two that differ in it are no spares for one another. */
+  made: string;
   /** As it is to be printed; nobody here knows what day it is. */
   date: string;
   /** Of the scenario that it was chosen with. */
@@ -32,8 +34,8 @@ export interface Face {
 }
 
 export const codeOf = (words: PanelWords): string => {
-  const { letter, axle, side, blanking_pct, mouth, date, modelHash } = words;
-  return panelCode(letter, axle, [side, String(blanking_pct), mouth, date, modelHash]);
+  const { letter, axle, side, blanking_pct, mouth, made, date, modelHash } = words;
+  return panelCode(letter, axle, [side, String(blanking_pct), mouth, made, date, modelHash]);
 };
 
 /** Heights of capitals: wanted, and the least that is legible in a pit garage (common practice, no source) [mm] */
@@ -90,7 +92,7 @@ const arrowItem = (isOutLeft: boolean): Item => ({
 const itemsOf = (words: PanelWords): Item[] => [
   { ...textItem(codeOf(words), CODE), text: `write on its face: ${codeOf(words)}` },
   textItem(`${words.letter}  ${words.blanking_pct} %  ${words.axle} ${words.side}`, TITLE),
-  arrowItem(words.side === 'left'),
+  arrowItem(isOutLeftOf(words.side)),
   textItem(`fits mouth ${words.mouth}`, NOTE),
   textItem(`${words.date}  model ${words.modelHash}`, NOTE),
   ...(words.supersedes ? [textItem(`supersedes ${words.supersedes}`, NOTE)] : []),

@@ -31,7 +31,8 @@ function insideMargins({ bed, correction }: Pick<FrameWish, 'bed' | 'correction'
 const TITLE_MM = 3.5;
 const LINE_MM = 2.5;
 /** From base line to base line. */
-const LEADING_MM = 4.2;
+const LEADING_MM = 3.8;
+const SEEN = "Drawn as seen from the front of the car; left and right are the driver's.";
 /** What the rulers and their words take, at the foot and at the left [mm] */
 const FOOT_MM = 18;
 const LEFT_MM = 8;
@@ -48,28 +49,36 @@ export function roomIn(wish: FrameWish): Box {
   };
 }
 
+/** The correction's place comes first, and stays free where a sheet goes out without it. */
 const headLines = ({ isExample, cautions, correction }: FrameWish): string[] => [
-  ...(isCorrected(correction) ? [correctionWords(correction)] : []),
+  ...(isCorrected(correction) ? [''] : []),
+  SEEN,
   ...cautionsFor(cautions, isExample),
 ];
 
 /** `number` is "1 of 3", or what else tells this sheet from the others. */
 export function frameOf(wish: FrameWish, number: string): Drawing {
-  const inside = insideMargins(wish);
-  const width_mm = inside.right_mm - inside.left_mm;
-  const write = (text: string, top_mm: number, wanted_mm: number): Lettering => {
-    const height_mm = fittingHeight_mm(text, width_mm, wanted_mm);
-    return { text, at: { x_mm: inside.left_mm, y_mm: top_mm - height_mm }, height_mm, anchor: 'start' };
-  };
-  const title = write(`${wish.title}, sheet ${number}`, inside.top_mm, TITLE_MM);
-  const lines = headLines(wish).map((text, i) =>
-    write(text, inside.top_mm - TITLE_MM - 2 - i * LEADING_MM, LINE_MM),
-  );
-  const corner = { x_mm: inside.left_mm + 5.5, y_mm: inside.bottom_mm + 9 };
-  return drawn(
-    { letters: [title, ...lines, measureWords(corner.x_mm, corner.y_mm, width_mm)] },
-    rulers(corner),
-  );
+  const { left_mm, right_mm, bottom_mm, top_mm } = insideMargins(wish);
+  const title = writtenOn(wish, `${wish.title}, sheet ${number}`, top_mm, TITLE_MM);
+  const lines = headLines(wish).flatMap((text, i) => (text ? [headLine(wish, text, i)] : []));
+  const corner = { x_mm: left_mm + 5.5, y_mm: bottom_mm + 9 };
+  const measure = measureWords(corner.x_mm, corner.y_mm, right_mm - left_mm);
+  return drawn({ letters: [title, ...lines, measure] }, rulers(corner));
+}
+
+/** That what is printed is corrected: what is saved is not. */
+export const correctionNote = (wish: FrameWish): Drawing =>
+  drawn({
+    letters: isCorrected(wish.correction) ? [headLine(wish, correctionWords(wish.correction), 0)] : [],
+  });
+
+const headLine = (wish: FrameWish, text: string, i: number): Lettering =>
+  writtenOn(wish, text, insideMargins(wish).top_mm - TITLE_MM - 2 - i * LEADING_MM, LINE_MM);
+
+function writtenOn(wish: FrameWish, text: string, top_mm: number, wanted_mm: number): Lettering {
+  const { left_mm, right_mm } = insideMargins(wish);
+  const height_mm = fittingHeight_mm(text, right_mm - left_mm, wanted_mm);
+  return { text, at: { x_mm: left_mm, y_mm: top_mm - height_mm }, height_mm, anchor: 'start' };
 }
 
 /** Over the ruler that lies, so that who measures reads it. */

@@ -5,7 +5,7 @@ import { FASTENERS, MOST_FASTENERS, PITCH_MM, PULL_TAB } from './fastener.ts';
 import { roundedByMoving } from './offset.ts';
 import { insideOf } from './path.ts';
 import type { Plate, RoundHole } from './plate.ts';
-import { distanceToLoop_mm, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
+import { distanceFrom, rimLength_mm, rimPlaces, type RimPlace } from './rim.ts';
 import { roundedCorners } from './round-corners.ts';
 import { spreadOut } from './spread-out.ts';
 import { beyond, distance_mm, toTheLeft, type Point } from './side.ts';
@@ -62,10 +62,9 @@ function standingOut(
 ): RimPlace[] {
   const root_mm = corner_mm + ROOT_MM;
   const isInside = insideOf(mouth.loop);
+  const distance = distanceFrom(mouth.loop);
   const free = rimPlaces(edge, mouth.loop, { width_mm: size.width_mm, root_mm }).filter((place) =>
-    tips(place, size).every(
-      (tip) => !isInside(tip) && distanceToLoop_mm(mouth.loop, tip) > size.length_mm / 2,
-    ),
+    tips(place, size).every((tip) => !isInside(tip) && distance(tip) > size.length_mm / 2),
   );
   return spreadOut(free, count, taken);
 }
@@ -78,9 +77,10 @@ const tips = (place: RimPlace, { width_mm, length_mm }: { width_mm: number; leng
 /** Holes in the plate itself, as far from every edge as their fastener wants. */
 function holePlaces({ edge, openings }: Plate, { mouth, fastener }: PanelWish, count: number): RimPlace[] {
   const { edge_mm } = FASTENERS[fastener];
+  const distances = [edge, ...openings].map(distanceFrom);
   const free = rimPlaces(edge, mouth.loop, { width_mm: 2 * edge_mm, root_mm: 0 }).filter((place) => {
     const middle = beyond(place.middle, place.outward, -edge_mm);
-    return [edge, ...openings].every((loop) => distanceToLoop_mm(loop, middle) > edge_mm - 0.02);
+    return distances.every((distance) => distance(middle) > edge_mm - 0.02);
   });
   return spreadOut(free, count, []);
 }

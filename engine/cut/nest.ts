@@ -1,4 +1,7 @@
-/** Pieces laid on pages in shelves: the tallest first, from left to right, a new shelf above, a new page at last. None is turned. */
+/**
+ * Pieces laid on pages in shelves: the tallest first, from left to right, a new shelf above, a new page at last. Some are turned by a
+ * quarter where that takes fewer pages.
+ */
 
 export interface Size {
   width_mm: number;
@@ -11,10 +14,48 @@ export interface Placed {
   page: number;
   x_mm: number;
   y_mm: number;
+  isTurned: boolean;
 }
 
 /** Between pieces [mm] */
 const GAP_MM = 5;
+
+export const turnedSize = ({ width_mm, height_mm }: Size): Size => ({
+  width_mm: height_mm,
+  height_mm: width_mm,
+});
+
+export const fits = (size: Size, page: Size): boolean =>
+  size.width_mm <= page.width_mm + 1e-9 && size.height_mm <= page.height_mm + 1e-9;
+
+/** Where each piece lies; all of them fit a page, upright or turned. Of as many pages the way that turns the fewest. */
+export function nested(pieces: readonly Size[], page: Size): Placed[] {
+  const ways = WAYS.map((way) => inShelves(pieces, page, way));
+  return ways.reduce((best, way) => (costOf(way) < costOf(best) ? way : best));
+}
+
+const costOf = (placed: readonly Placed[]): number =>
+  Math.max(0, ...placed.map((one) => one.page)) * (placed.length + 1) +
+  placed.filter(({ isTurned }) => isTurned).length;
+
+/** A piece upright or turned. */
+interface Lies extends Size {
+  isTurned: boolean;
+}
+
+interface Way {
+  /** How a piece that fits both ways begins a shelf. */
+  isWanted: (lies: Lies) => boolean;
+  /** Whether a piece is turned to fit a shelf that was begun. */
+  turnsToFit: boolean;
+}
+
+const WAYS: readonly Way[] = [
+  { isWanted: ({ isTurned }) => !isTurned, turnsToFit: false },
+  { isWanted: ({ isTurned }) => !isTurned, turnsToFit: true },
+  { isWanted: ({ width_mm, height_mm }) => width_mm >= height_mm, turnsToFit: true },
+  { isWanted: ({ width_mm, height_mm }) => height_mm >= width_mm, turnsToFit: true },
+];
 
 interface Shelf {
   page: number;
@@ -23,32 +64,56 @@ interface Shelf {
   used_mm: number;
 }
 
-export const fits = (size: Size, page: Size): boolean =>
-  size.width_mm <= page.width_mm + 1e-9 && size.height_mm <= page.height_mm + 1e-9;
-
-/** Where each piece lies; all of them fit a page. */
-export function nested(pieces: readonly Size[], page: Size): Placed[] {
+function inShelves(pieces: readonly Size[], page: Size, { isWanted, turnsToFit }: Way): Placed[] {
   const shelves: Shelf[] = [];
-  const order = pieces.map((_, piece) => piece);
-  order.sort((a, b) => pieces[b]!.height_mm - pieces[a]!.height_mm || a - b);
-  return order.map((piece) => {
-    const size = pieces[piece]!;
-    const shelf = shelves.find((one) => hasRoom(one, size, page)) ?? newShelf(shelves, size, page);
-    const placed = { piece, page: shelf.page, x_mm: shelf.used_mm, y_mm: shelf.foot_mm };
-    shelf.used_mm += size.width_mm + GAP_MM;
+  const order = pieces.map((size, piece) => {
+    const both = [
+      { ...size, isTurned: false },
+      { ...turnedSize(size), isTurned: true },
+    ];
+    const possible = both.filter((lies) => fits(lies, page));
+    const wanted = possible.find(isWanted) ?? possible[0]!;
+    const others = turnsToFit ? possible.filter((one) => one !== wanted) : [];
+    const ways: [Lies, ...Lies[]] = [wanted, ...others];
+    return { piece, wanted, ways };
+  });
+  order.sort((a, b) => b.wanted.height_mm - a.wanted.height_mm || a.piece - b.piece);
+  return order.map(({ piece, ways }) => {
+    const { shelf, lies } = roomOn(shelves, ways, page) ?? newShelf(shelves, ways, page);
+    const { isTurned } = lies;
+    const placed = { piece, page: shelf.page, x_mm: shelf.used_mm, y_mm: shelf.foot_mm, isTurned };
+    shelf.used_mm += lies.width_mm + GAP_MM;
     return placed;
   });
 }
 
-const hasRoom = (shelf: Shelf, size: Size, page: Size): boolean =>
-  size.height_mm <= shelf.height_mm && shelf.used_mm + size.width_mm <= page.width_mm + 1e-9;
+interface Room {
+  shelf: Shelf;
+  lies: Lies;
+}
 
-function newShelf(shelves: Shelf[], { height_mm }: Size, page: Size): Shelf {
-  const last = shelves.at(-1);
-  const above_mm = last ? last.foot_mm + last.height_mm + GAP_MM : 0;
-  const isFull = above_mm + height_mm > page.height_mm + 1e-9;
-  const at = { page: (last?.page ?? 0) + (isFull ? 1 : 0), foot_mm: isFull ? 0 : above_mm };
-  const shelf = { ...at, height_mm, used_mm: 0 };
+/** The first shelf with room for a piece, and the first way that it has room for. */
+function roomOn(shelves: readonly Shelf[], ways: readonly Lies[], page: Size): Room | undefined {
+  for (const shelf of shelves) {
+    const lies = ways.find(
+      ({ width_mm, height_mm }) =>
+        height_mm <= shelf.height_mm && shelf.used_mm + width_mm <= page.width_mm + 1e-9,
+    );
+    if (lies) return { shelf, lies };
+  }
+  return undefined;
+}
+
+/** Over the last one of the first page that is high enough; on a new page as the piece is wanted. */
+function newShelf(shelves: Shelf[], ways: readonly [Lies, ...Lies[]], page: Size): Room {
+  const feet: number[] = [];
+  for (const shelf of shelves) feet[shelf.page] = shelf.foot_mm + shelf.height_mm + GAP_MM;
+  const found = ways.flatMap((lies) => {
+    const on = feet.findIndex((foot_mm) => foot_mm + lies.height_mm <= page.height_mm + 1e-9);
+    return on < 0 ? [] : [{ lies, at: { page: on, foot_mm: feet[on]! } }];
+  });
+  const { lies, at } = found[0] ?? { lies: ways[0], at: { page: feet.length, foot_mm: 0 } };
+  const shelf = { ...at, height_mm: lies.height_mm, used_mm: 0 };
   shelves.push(shelf);
-  return shelf;
+  return { shelf, lies };
 }

@@ -13,10 +13,16 @@ const ROUGH_MM = 0.05;
 /** Decimals of a millimetre that a polygon is computed to. */
 const DECIMALS = 4;
 
-/** The path moved to its right: outwards where it runs counter-clockwise, into the hole where it runs clockwise. */
+/**
+ * The path moved to its right: outwards where it runs counter-clockwise, into the hole where it runs clockwise. Empty where it does not
+ * stay one path.
+ */
 export function movedOutward(loop: Loop, by_mm: number): Loop {
   if (by_mm === 0) return loop;
-  return movedExactly(loop, by_mm) ?? largest(inflated(loop, by_mm));
+  const exact = movedExactly(loop, by_mm);
+  if (exact) return exact;
+  const [only = [], ...others] = inflated(loop, by_mm);
+  return others.length === 0 ? only : [];
 }
 
 /** Corners that point outwards rounded by moving a polygon in and out again. */

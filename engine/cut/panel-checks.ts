@@ -3,23 +3,34 @@
 import { problem, type Problem } from '../scenario/problem.ts';
 import { LEAST_CORNER_MM } from './fastener.ts';
 import { boxOf, flattened, heightOf, insideOf, longest_mm, widthOf } from './path.ts';
-import type { Plate } from './plate.ts';
-import { distanceToLoop_mm } from './rim.ts';
+import { movedOutward } from './offset.ts';
+import { cutsOf, plateArea_mm2, type Plate } from './plate.ts';
+import { distanceFrom } from './rim.ts';
 import type { PanelWish } from './wish.ts';
 
 /** Beyond rounding of drawings [mm] */
 const SLACK_MM = 0.05;
+/** What a panel closes may be off what was asked by so much of it [-] */
+const MOST_OFF = 0.0005;
+/** What a blank covers may be more than was asked, where it cannot be more open [percentage points] */
+const MOST_OFF_PCT = 0.01;
 
 /** What is wrong with the plates themselves; where anything is, they get no tabs. At most one problem. */
 export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[] {
-  const { blanking_pct, corner_mm } = wish;
+  const { blanking_pct, corner_mm, coveredAt } = wish;
   if (!(corner_mm >= LEAST_CORNER_MM)) {
-    return [problem('panel.corner_mm', corner_mm, `at least ${LEAST_CORNER_MM}`, 'no sharp edges')];
+    return [problem('corner_mm', corner_mm, `at least ${LEAST_CORNER_MM}`, 'no sharp edges')];
   }
   if (flat.length === 0) {
     return [problem('panel.blanking_pct', blanking_pct, 'more than 0', 'nothing to cut')];
   }
-  if (flat.some(({ edge }) => edge.length === 0)) {
+  const { covered_mm2, covered_pct } = coveredAt(blanking_pct);
+  if (covered_pct - blanking_pct > MOST_OFF_PCT) {
+    const expected = `at least ${Math.ceil(10 * covered_pct) / 10}`;
+    return [problem('panel.blanking_pct', blanking_pct, expected, 'the least that such a blank covers')];
+  }
+  const closes_mm2 = flat.reduce((sum, plate) => sum + plateArea_mm2(plate), 0);
+  if (Math.abs(closes_mm2 / covered_mm2 - 1) > MOST_OFF) {
     const expected = `a plate wider than ${2 * corner_mm} mm`;
     return [problem('panel.blanking_pct', blanking_pct, expected, 'its corners have no room')];
   }
@@ -30,7 +41,8 @@ export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[]
 function sizeProblems(flat: readonly Plate[], { mouth }: PanelWish): Problem[] {
   const isInside = insideOf(mouth.loop);
   const beyond = flat.flatMap(({ edge }) => flattened(edge)).filter((point) => !isInside(point));
-  if (beyond.every((point) => distanceToLoop_mm(mouth.loop, point) <= SLACK_MM)) return [];
+  const distance = distanceFrom(mouth.loop);
+  if (beyond.every((point) => distance(point) <= SLACK_MM)) return [];
   const size = boxOf(flat.map(({ edge }) => edge));
   const found = `${tenths(widthOf(size))} x ${tenths(heightOf(size))} mm`;
   const expected = `inside of a mouth of ${tenths(mouth.width_mm)} x ${tenths(mouth.height_mm)} mm but for tabs`;
@@ -43,6 +55,18 @@ export function hoseProblems({ edge }: Plate, { hose_mm }: PanelWish): Problem[]
   if (longest > hose_mm) return [];
   const expected = `more than the hose of ${hose_mm} mm`;
   return [problem('panel.longest_mm', tenths(longest), expected, 'it could be drawn in')];
+}
+
+/** A wider cut is no cut for a panel (common practice, no source) [mm] */
+const MOST_KERF_MM = 3;
+
+/** At most one problem for all plates that are cut with a kerf. */
+export function kerfProblems(plates: readonly Plate[], kerf_mm: number): Problem[] {
+  if (!(kerf_mm >= 0 && kerf_mm <= MOST_KERF_MM))
+    return [problem('kerf_mm', kerf_mm, `0 to ${MOST_KERF_MM}`)];
+  const isLost = plates.flatMap(cutsOf).some((loop) => movedOutward(loop, kerf_mm / 2).length === 0);
+  if (!isLost) return [];
+  return [problem('panel.kerf_mm', kerf_mm, 'less than the narrowest opening', 'it cannot be cut so fine')];
 }
 
 const tenths = (mm: number): number => Math.round(mm * 10) / 10;

@@ -16,7 +16,7 @@ import type { Point } from './side.ts';
 import type { PanelWish } from './wish.ts';
 
 export interface Panel {
-  /** The left corner's, seen from the front of the car; more than one where the mouth's form parts them. */
+  /** The right corner's, seen from the front of the car; more than one where the mouth's form parts them. */
   plates: Plate[];
   /** What they close of the mouth, corners rounded and tabs left out. */
   closes_mm2: number;

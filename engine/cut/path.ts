@@ -52,6 +52,12 @@ export const mirroredLoop = (loop: Loop): Loop =>
     return { x_mm: 0 - x_mm, y_mm, bulge: loop.at(-i - 1)!.bulge };
   });
 
+/** By a quarter to the left about (0, 0). */
+export const turnedPoint = ({ x_mm, y_mm }: Point): Point => ({ x_mm: 0 - y_mm, y_mm: x_mm });
+
+export const turnedLoop = (loop: Loop): Loop =>
+  loop.map((corner) => ({ ...turnedPoint(corner), bulge: corner.bulge }));
+
 export const movedLoop = (loop: Loop, by: Point): Loop =>
   loop.map(({ x_mm, y_mm, bulge }) => ({ x_mm: x_mm + by.x_mm, y_mm: y_mm + by.y_mm, bulge }));
 

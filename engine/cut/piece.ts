@@ -1,6 +1,6 @@
 /** A plate ready for a sheet: its cuts moved by the kerf, its face, and under it what found no room there. */
 
-import { closed, drawn, moved, textWidth_mm, type Drawing } from './drawing.ts';
+import { closed, drawn, moved, textWidth_mm, turned, type Drawing } from './drawing.ts';
 import { faceOf, type PanelWords } from './face.ts';
 import { movedOutward } from './offset.ts';
 import { boxOf, heightOf, widthOf } from './path.ts';
@@ -15,7 +15,7 @@ export interface Piece {
 }
 
 export interface PieceWish {
-  /** The left corner's plate. */
+  /** The right corner's plate. */
   plate: Plate;
   words: PanelWords;
   /** What the tool takes away, all of its width; 0 for a paper template. */
@@ -26,7 +26,7 @@ const CAPTION_MM = 2.5;
 const LINE_MM = 4;
 
 export function pieceOf({ plate, words, kerf_mm }: PieceWish): Piece {
-  const own = words.side === 'left' ? plate : mirroredPlate(plate);
+  const own = words.side === 'right' ? plate : mirroredPlate(plate);
   const cuts = cutsOf(own).map((loop) => movedOutward(loop, kerf_mm / 2));
   const face = faceOf(own, words);
   const around = boxOf(cuts);
@@ -39,8 +39,15 @@ export function pieceOf({ plate, words, kerf_mm }: PieceWish): Piece {
   };
 }
 
+/** By a quarter to the left, and back with its lower left corner to (0, 0). */
+export const turnedPiece = ({ drawing, width_mm, height_mm }: Piece): Piece => ({
+  drawing: moved(turned(drawing), { x_mm: height_mm, y_mm: 0 }),
+  width_mm: height_mm,
+  height_mm: width_mm,
+});
+
 const kerfLine = (kerf_mm: number): string[] =>
-  kerf_mm > 0 ? [`path is outside by half of kerf ${kerf_mm} mm`] : [];
+  kerf_mm > 0 ? [`the path allows for the kerf of ${kerf_mm} mm: set none at the machine`] : [];
 
 function captionOf(
   lines: readonly string[],

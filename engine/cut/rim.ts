@@ -2,7 +2,16 @@
 
 import type { Loop } from '../duct/loop.ts';
 import { loopLength_mm, sidesOf } from './path.ts';
-import { direction, distanceToSide_mm, sideLength_mm, sidePoint, toTheRight, type Point } from './side.ts';
+import {
+  direction,
+  distanceToBox_mm,
+  distanceToSide_mm,
+  sideBox,
+  sideLength_mm,
+  sidePoint,
+  toTheRight,
+  type Point,
+} from './side.ts';
 
 /** A stretch of the plate's edge that lies on the mouth's rim, between two ways along that edge. */
 export interface RimPlace {
@@ -28,19 +37,30 @@ const ON_RIM_MM = 0.05;
 /** How far a stretch may bow out of the straight line between its ends, of its length. */
 const MOST_BOW = 0.3;
 
-export const distanceToLoop_mm = (loop: Loop, point: Point): number =>
-  Math.min(...sidesOf(loop).map((side) => distanceToSide_mm(side, point)));
+/** Tells of points how far they are from a path [mm] */
+export function distanceFrom(loop: Loop): (point: Point) => number {
+  const sides = sidesOf(loop).map((side) => ({ side, box: sideBox(side) }));
+  return (point) => {
+    let least = Infinity;
+    for (const { side, box } of sides) {
+      if (distanceToBox_mm(box, point) < least) least = Math.min(least, distanceToSide_mm(side, point));
+    }
+    return least;
+  };
+}
 
 /** The point so far along a path. */
-export function pointAlong(loop: Loop, way_mm: number): Point {
+export function pointsAlong(loop: Loop): (way_mm: number) => Point {
+  const sides = sidesOf(loop).map((side) => ({ side, length_mm: sideLength_mm(side) }));
   const whole = loopLength_mm(loop);
-  let left = ((way_mm % whole) + whole) % whole;
-  for (const side of sidesOf(loop)) {
-    const length = sideLength_mm(side);
-    if (left <= length) return sidePoint(side, left / length);
-    left -= length;
-  }
-  return loop[0]!;
+  return (way_mm) => {
+    let left = ((way_mm % whole) + whole) % whole;
+    for (const { side, length_mm } of sides) {
+      if (left <= length_mm) return sidePoint(side, left / length_mm);
+      left -= length_mm;
+    }
+    return loop[0]!;
+  };
 }
 
 /** All stretches of so much width on the rim, a small step apart, with so much of the rim free on both sides. */
@@ -53,8 +73,10 @@ export function rimPlaces(
   const steps = Math.min(MOST_STEPS, loopLength_mm(plate) / STEP_MM);
   const count = STEPS_OF * Math.ceil(steps / STEPS_OF);
   const step_mm = loopLength_mm(plate) / count;
-  const points = Array.from({ length: count }, (_, i) => pointAlong(plate, i * step_mm));
-  const onRim = points.map((point) => distanceToLoop_mm(mouth, point) < ON_RIM_MM);
+  const pointAt = pointsAlong(plate);
+  const distance = distanceFrom(mouth);
+  const points = Array.from({ length: count }, (_, i) => pointAt(i * step_mm));
+  const onRim = points.map((point) => distance(point) < ON_RIM_MM);
   const half = Math.ceil((width_mm / 2 + root_mm) / step_mm);
   return points.flatMap((middle, i) => {
     const around = Array.from({ length: 2 * half + 1 }, (_, k) => (i + k - half + count) % count);
@@ -82,6 +104,7 @@ export function rimPlaces(
 
 /** How much of a plate's edge lies on the rim [mm] */
 export function rimLength_mm(plate: Loop, mouth: Loop): number {
-  const onRim = sidesOf(plate).filter((side) => distanceToLoop_mm(mouth, sidePoint(side, 0.5)) < ON_RIM_MM);
+  const distance = distanceFrom(mouth);
+  const onRim = sidesOf(plate).filter((side) => distance(sidePoint(side, 0.5)) < ON_RIM_MM);
   return onRim.reduce((sum, side) => sum + sideLength_mm(side), 0);
 }

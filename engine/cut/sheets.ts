@@ -3,12 +3,12 @@
 import type { Problem } from '../scenario/problem.ts';
 import { problem } from '../scenario/problem.ts';
 import { bedProblems, sizeOf } from './bed.ts';
-import { correctionProblems, scaleOf } from './correction.ts';
+import { correctionProblems, scaleOf, UNCORRECTED } from './correction.ts';
 import { drawn, moved, type Drawing } from './drawing.ts';
-import { frameOf, roomIn, type FrameWish } from './frame.ts';
-import { fits, nested, type Size } from './nest.ts';
+import { correctionNote, frameOf, roomIn, type FrameWish } from './frame.ts';
+import { fits, nested, turnedSize, type Size } from './nest.ts';
 import { heightOf, widthOf } from './path.ts';
-import type { Piece } from './piece.ts';
+import { turnedPiece, type Piece } from './piece.ts';
 import type { Box } from './side.ts';
 import { tilesOf } from './tile.ts';
 
@@ -21,6 +21,8 @@ export interface Sheet {
   /** Everything is drawn so much larger, to come out true. */
   scale: { across: number; up: number };
   frame: Drawing;
+  /** That it is corrected, and by how much; empty where it is not. */
+  note: Drawing;
   /** Its pieces. */
   content: Drawing;
   /** Where pieces may be; those of a part are cut off by it. */
@@ -39,15 +41,12 @@ export function layOut(pieces: readonly Piece[], wish: FrameWish): Sheets {
   if (problems.length > 0) return { sheets: [], problems };
   const room = roomIn(wish);
   const page = { width_mm: widthOf(room), height_mm: heightOf(room) };
-  const large = pieces.filter((piece) => !fits(piece, page));
+  const fitsPage = (piece: Size): boolean => fits(piece, page) || fits(turnedSize(piece), page);
+  const large = pieces.filter((piece) => !fitsPage(piece));
   if (large.length > 0 && !wish.bed.paper)
     return { sheets: [], problems: large.map((piece) => tooLarge(piece, page)) };
   const contents = [
-    ...shared(
-      pieces.filter((piece) => fits(piece, page)),
-      page,
-      room,
-    ),
+    ...shared(pieces.filter(fitsPage), page, room),
     ...large.flatMap((piece) => parts(piece, page, room)),
   ];
   return {
@@ -73,21 +72,27 @@ function shared(pieces: readonly Piece[], page: Size, room: Box): Content[] {
   const pages = Math.max(0, ...placed.map((one) => one.page + 1));
   return Array.from({ length: pages }, (_, number) => {
     const here = placed.filter((one) => one.page === number);
-    const drawings = here.map((one) =>
-      moved(pieces[one.piece]!.drawing, { x_mm: room.left_mm + one.x_mm, y_mm: room.bottom_mm + one.y_mm }),
-    );
+    const drawings = here.map((one) => {
+      const upright = pieces[one.piece]!;
+      const { drawing } = one.isTurned ? turnedPiece(upright) : upright;
+      return moved(drawing, { x_mm: room.left_mm + one.x_mm, y_mm: room.bottom_mm + one.y_mm });
+    });
     return { drawing: drawn(...drawings), part: '' };
   });
 }
 
-const parts = (piece: Piece, page: Size, room: Box): Content[] =>
-  tilesOf(piece, page).map(({ name, part, crosses }) => ({
+/** Turned where that takes fewer pages. */
+function parts(upright: Piece, page: Size, room: Box): Content[] {
+  const isTurned = tilesOf(turnedSize(upright), page).length < tilesOf(upright, page).length;
+  const piece = isTurned ? turnedPiece(upright) : upright;
+  return tilesOf(piece, page).map(({ name, part, crosses }) => ({
     drawing: moved(drawn(piece.drawing, { strokes: crosses }), {
       x_mm: room.left_mm - part.left_mm,
       y_mm: room.bottom_mm - part.bottom_mm,
     }),
     part: name,
   }));
+}
 
 function sheetOf({ drawing, part }: Content, count: string, wish: FrameWish): Sheet {
   const number = part ? `${count}, part ${part}: lay crosses on crosses` : count;
@@ -97,8 +102,18 @@ function sheetOf({ drawing, part }: Content, count: string, wish: FrameWish): Sh
     ...sizeOf(wish.bed),
     scale: scaleOf(wish.correction),
     frame: frameOf(wish, number),
+    note: correctionNote(wish),
     content: drawing,
     room: roomIn(wish),
     isPart: part !== '',
   };
 }
+
+/** The sheet without its correction: what a cutter gets. */
+export const trueToSize = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  width_mm: sheet.width_mm / sheet.scale.across,
+  height_mm: sheet.height_mm / sheet.scale.up,
+  scale: scaleOf(UNCORRECTED),
+  note: drawn(),
+});

@@ -119,6 +119,13 @@ export function distanceToSide_mm(side: Side, point: Point): number {
   return distance_mm(sidePoint(side, share), point);
 }
 
+/** Shortest distance from a point; 0 inside [mm] */
+export const distanceToBox_mm = (box: Box, { x_mm, y_mm }: Point): number =>
+  Math.hypot(
+    Math.max(box.left_mm - x_mm, 0, x_mm - box.right_mm),
+    Math.max(box.bottom_mm - y_mm, 0, y_mm - box.top_mm),
+  );
+
 /** The smallest upright rectangle around a side: its ends, and where an arc is furthest left, right, up or down. */
 export function sideBox(side: Side): Box {
   const points = [side.from, side.to];

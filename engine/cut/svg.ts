@@ -1,10 +1,10 @@
-/** A sheet as SVG: a root in millimetres, a group a layer, lettering as text. */
+/** A sheet as SVG, corrected where it is: a root in millimetres, a group a layer, lettering as text. */
 
 import type { Loop } from '../duct/loop.ts';
-import type { Drawing, Layer, Lettering, Stroke } from './drawing.ts';
+import { drawn, type Drawing, type Layer, type Lettering, type Stroke } from './drawing.ts';
 import { sidesOf } from './path.ts';
 import type { Sheet } from './sheets.ts';
-import { radiusOf, type Point } from './side.ts';
+import { partOf, radiusOf, type Point, type Side } from './side.ts';
 
 /** Without the page's fonts, what a viewer has. */
 const FONTS = "'Source Sans 3 Variable', 'Source Sans 3', 'DejaVu Sans', Arial, Helvetica, sans-serif";
@@ -13,6 +13,9 @@ const CAPITALS = 0.66;
 /** A cut line as a laser driver wants it, thin but printable (common practice, no source) [mm] */
 const WIDTH_MM: Record<Layer, number> = { CUT: 0.2, MARK: 0.3, RULER: 0.2 };
 const LAYERS: readonly Layer[] = ['CUT', 'MARK', 'RULER'];
+
+const DESCRIPTION =
+  'In millimetres, seen from the front of the car. CUT is cut, MARK and TEXT stand on the face, RULER is measured.';
 
 export function sheetSvg(sheet: Sheet): string {
   const { width_mm, height_mm, scale } = sheet;
@@ -24,13 +27,14 @@ export function sheetSvg(sheet: Sheet): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${number(width_mm)} ${number(height_mm)}">`,
     `<title>${escaped(`${sheet.title}, sheet ${sheet.number}`)}</title>`,
+    `<desc>${DESCRIPTION}</desc>`,
     `<g${corrected}>`,
     ...(sheet.isPart ? [clip(name, sheet, pen)] : []),
     `<g data-part="pieces"${sheet.isPart ? ` clip-path="url(#${name})"` : ''}>`,
     ...layers(sheet.content, pen),
     '</g>',
     '<g data-part="frame">',
-    ...layers(sheet.frame, pen),
+    ...layers(drawn(sheet.frame, sheet.note), pen),
     '</g>',
     '</g>',
     '</svg>',
@@ -86,20 +90,27 @@ class Pen {
 
   #data(path: Loop, isClosed: boolean): string {
     const sides = isClosed ? sidesOf(path) : sidesOf(path).slice(0, -1);
-    const steps = sides.map((side) => {
+    const steps = sides.flatMap(quarters).map((side) => {
       if (side.bulge === 0) return `L${this.#at(side.to)}`;
       const r = number(radiusOf(side));
       // an arc that turns left with y upwards turns left on the page as well: SVG's sweep 0
-      return `A${r} ${r} 0 ${Math.abs(side.bulge) > 1 ? 1 : 0} ${side.bulge > 0 ? 0 : 1} ${this.#at(side.to)}`;
+      return `A${r} ${r} 0 0 ${side.bulge > 0 ? 0 : 1} ${this.#at(side.to)}`;
     });
     return `M${this.#at(path[0]!)}${steps.join('')}${isClosed ? 'Z' : ''}`;
   }
 
-  text({ text, at, height_mm, anchor }: Lettering): string {
+  text({ text, at, height_mm, anchor, isTurned }: Lettering): string {
     const place = `x="${number(at.x_mm)}" y="${this.down(at.y_mm)}"`;
     const size = number(height_mm / CAPITALS);
-    return `<text ${place} font-size="${size}" text-anchor="${anchor}">${escaped(text)}</text>`;
+    const turn = isTurned ? ` transform="rotate(-90 ${number(at.x_mm)} ${this.down(at.y_mm)})"` : '';
+    return `<text ${place} font-size="${size}" text-anchor="${anchor}"${turn}>${escaped(text)}</text>`;
   }
+}
+
+/** An arc in parts of a quarter at most: of half a circle a rounded radius would move the centre by hundredths of a millimetre. */
+function quarters(side: Side): Side[] {
+  const count = Math.max(1, Math.ceil((4 * Math.atan(Math.abs(side.bulge))) / (Math.PI / 2) - 1e-9));
+  return Array.from({ length: count }, (_, i) => partOf(side, i / count, (i + 1) / count));
 }
 
 /** To a ten-thousandth of a millimetre, without zeros behind. */

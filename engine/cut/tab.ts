@@ -2,7 +2,7 @@
 
 import type { Loop } from '../duct/loop.ts';
 import { loopLength_mm, sidesOf } from './path.ts';
-import { pointAlong, type RimPlace } from './rim.ts';
+import { pointsAlong, type RimPlace } from './rim.ts';
 import { beyond, partOf, sideLength_mm, type Point, type Side } from './side.ts';
 
 export interface Tab {
@@ -26,7 +26,8 @@ export function withTabs(plate: Loop, tabs: readonly Tab[]): Loop {
 /** Out along one side of the tab, and back along the other. */
 function tabCorners(plate: Loop, { place, length_mm }: Tab): Loop {
   const { middle, outward } = place;
-  const [from, to] = [pointAlong(plate, place.start_mm), pointAlong(plate, place.end_mm)];
+  const pointAt = pointsAlong(plate);
+  const [from, to] = [pointAt(place.start_mm), pointAt(place.end_mm)];
   const behind = (p: Point): number =>
     (middle.x_mm - p.x_mm) * outward.x + (middle.y_mm - p.y_mm) * outward.y; // where the rim bows out
   const out = (point: Point): Point => beyond(point, outward, length_mm + behind(point));

@@ -1,6 +1,6 @@
 /** The same blanking in tape: the mouth 1:1 with its strips numbered in the order of laying, and what to cut off the roll. */
 
-import { ARROWS, arrows } from './arrow.ts';
+import { ARROWS, arrows, isOutLeftOf } from './arrow.ts';
 import { closed, drawn, line, mirrored, moved, textWidth_mm, type Drawing } from './drawing.ts';
 import { boxOf, heightOf, polygonLoop, widthOf } from './path.ts';
 import type { Piece } from './piece.ts';
@@ -30,11 +30,11 @@ const LETTER_MM = 3;
 /** For `layOut`, on a sheet with the cautions of tape. */
 export function tapePiece(wish: TapeWish): Piece {
   const strips = tapeStrips(wish);
-  const left = drawn(
+  const right = drawn(
     { strokes: [closed('MARK', wish.mouth)] },
     ...strips.map((strip) => stripDrawing(strip, wish)),
   );
-  const plan = wish.side === 'left' ? left : mirrored(left);
+  const plan = wish.side === 'right' ? right : mirrored(right);
   const around = boxOf(plan.strokes.map(({ path }) => path));
   const lines = linesOf(strips, wish);
   const below_mm = lines.length * LINE_MM + ARROWS.height_mm + 8;
@@ -44,7 +44,7 @@ export function tapePiece(wish: TapeWish): Piece {
     height_mm: LETTER_MM,
     anchor: 'start' as const,
   }));
-  const pointers = arrows({ x_mm: 18, y_mm: lines.length * LINE_MM + 2 }, wish.side === 'left');
+  const pointers = arrows({ x_mm: 18, y_mm: lines.length * LINE_MM + 2 }, isOutLeftOf(wish.side));
   return {
     drawing: drawn(moved(plan, { x_mm: -around.left_mm, y_mm: below_mm - around.bottom_mm }), pointers, {
       letters: words,

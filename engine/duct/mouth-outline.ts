@@ -1,4 +1,4 @@
-/** The outline of a duct's mouth, seen from the front of the car on its left corner: across from outboard to inboard, and up. */
+/** The outline of a duct's mouth, seen from the front of the car on its right corner: across from outboard to inboard, and up. */
 import { corner, QUARTER, type Loop } from './loop.ts';
 import { areaMouth, areaPolygon, radiusCorner, type MouthKeys } from './mouth-area.ts';
 import { ovalLoop } from './oval.ts';

@@ -54,8 +54,10 @@ function roomIn(outline: MouthOutline, clear_mm: number): (pitch_mm: number) => 
   const centre = centreOf(outline);
   const polygon = flattened(loop);
   const distances = sidesOf(loop).map(([from, to]) => distanceTo(from, to));
+  const isInBox = ({ x_mm, y_mm }: Place): boolean =>
+    Math.min(x_mm, width_mm - x_mm, y_mm, height_mm - y_mm) >= clear_mm;
   const isClear = (place: Place): boolean =>
-    isWithin(polygon, place) && distances.every((distance) => distance(place) >= clear_mm);
+    isInBox(place) && isWithin(polygon, place) && distances.every((distance) => distance(place) >= clear_mm);
   return (pitch_mm) => {
     const rows = Math.ceil(height_mm / (ROW * pitch_mm));
     const columns = Math.ceil(width_mm / pitch_mm) + 1;

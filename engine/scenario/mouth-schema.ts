@@ -24,7 +24,7 @@ export const mouthEntries = {
   mouth_corner_mm: v.optional(
     quantity('Mouth corner', [0, 200, 0.5], 'Radius of the corners of a rounded rectangle'),
   ),
-  /** Seen from the front on the car's left: across from the outboard edge, and up. Its box takes the place of width and height. */
+  /** Across from the outboard edge, whichever side, and up. Its box takes the place of width and height. */
   mouth_outline_mm: v.optional(v.nullable(outlineSchema)),
   blank: v.optional(
     choice(

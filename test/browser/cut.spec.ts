@@ -38,6 +38,7 @@ test('one blanking is drawn and saved as SVG and DXF of the area that it says', 
   await field(page, 'Blanking to cut').fill('60');
   await field(page, 'Blanking to cut').press('Enter');
   await page.getByRole('radio', { name: 'holes', exact: true }).check();
+  await expect(page.locator('.paper')).toHaveCount(1);
   await expect(page.locator('.paper')).toHaveText(/X\s+60 %\s+front left/);
   const svg = await savedBy(page, 'Save SVG');
   const dxf = await savedBy(page, 'Save DXF');

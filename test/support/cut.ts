@@ -73,6 +73,7 @@ export const WORDS: PanelWords = {
   side: 'left',
   blanking_pct: 60,
   mouth: 'rectangle, 120 x 80 mm',
+  made: 'tabs,M4,3',
   date: '2031-05-04',
   modelHash: '12ab 34cd',
   supersedes: '',

@@ -7,7 +7,7 @@ export interface ReadDxf {
   units: unknown;
   layers: string[];
   strokes: { layer: string; isClosed: boolean; polygon: Polygon }[];
-  texts: { layer: string; text: string; x: number; y: number; height: number }[];
+  texts: { layer: string; text: string; x: number; y: number; height: number; isTurned: boolean }[];
 }
 
 interface Vertex {
@@ -28,6 +28,7 @@ export function readCutDxf(dxf: string): ReadDxf {
     text: string;
     startPoint: Vertex;
     textHeight: number;
+    rotation?: number;
   }[];
   const polylines = entities.filter(({ type }) => type === 'LWPOLYLINE');
   return {
@@ -40,12 +41,13 @@ export function readCutDxf(dxf: string): ReadDxf {
     })),
     texts: entities
       .filter(({ type }) => type === 'TEXT')
-      .map(({ layer, text, startPoint: { x, y }, textHeight }) => ({
+      .map(({ layer, text, startPoint: { x, y }, textHeight, rotation }) => ({
         layer,
         text,
         x,
         y,
         height: textHeight,
+        isTurned: rotation === 90,
       })),
   };
 }

@@ -16,7 +16,7 @@ export interface ReadSheet {
   viewBox: number[];
   scale: [number, number];
   strokes: ReadStroke[];
-  texts: { text: string; x: number; y: number; size: number; anchor: string }[];
+  texts: { text: string; x: number; y: number; size: number; anchor: string; isTurned: boolean }[];
 }
 
 /** Points on each line or arc of a path. */
@@ -50,7 +50,8 @@ export function readCutSvg(svg: string): ReadSheet {
       });
     } else if (text !== undefined) {
       const [x = 0, y = 0, size = 0] = ['x', 'y', 'font-size'].map((name) => Number(attribute(text, name)));
-      read.texts.push({ text: words!, x, y, size, anchor: attribute(text, 'text-anchor') });
+      const isTurned = attribute(text, 'transform') === `rotate(-90 ${x} ${y})`;
+      read.texts.push({ text: words!, x, y, size, anchor: attribute(text, 'text-anchor'), isTurned });
     }
   }
   return read;

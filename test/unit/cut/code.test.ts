@@ -64,6 +64,7 @@ describe('the code on a panel', () => {
       { side: 'right' as const },
       { blanking_pct: 61 },
       { mouth: 'round, 98 mm' },
+      { made: 'holes,M4,3' },
       { date: '2031-05-05' },
       { modelHash: '12ab 34ce' },
       { letter: 'D' },

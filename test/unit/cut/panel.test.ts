@@ -5,8 +5,9 @@ import { codeOf, faceOf } from '../../../engine/cut/face.ts';
 import { FASTENERS, PULL_TAB } from '../../../engine/cut/fastener.ts';
 import type { Panel } from '../../../engine/cut/panel.ts';
 import { boxOf, flattened, insideOf, sidesOf } from '../../../engine/cut/path.ts';
+import { pieceOf } from '../../../engine/cut/piece.ts';
 import { cutsOf, mirroredPlate, plateArea_mm2 } from '../../../engine/cut/plate.ts';
-import { distanceToLoop_mm } from '../../../engine/cut/rim.ts';
+import { distanceFrom } from '../../../engine/cut/rim.ts';
 import { radiusOf, tangent, turn } from '../../../engine/cut/side.ts';
 import { problemLine } from '../../../engine/scenario/problem.ts';
 import type { Loop } from '../../../engine/duct/loop.ts';
@@ -14,7 +15,7 @@ import { BLANKS, MOUTHS, panelOf, wishOf, WORDS } from '../../support/cut.ts';
 
 const all = Object.entries(MOUTHS).flatMap(([name, mouth]) =>
   BLANKS.flatMap((blank) =>
-    [35, 60, 85].map((blanking_pct) => ({
+    (blank.blank === 'perforated' ? [70, 80, 90] : [35, 60, 85]).map((blanking_pct) => ({
       name: `${name}, ${Object.values(blank).join(' ')}, ${blanking_pct} %`,
       wish: wishOf(mouth, blank, { blanking_pct }),
       panel: panelOf(mouth, blank, { blanking_pct }),
@@ -68,8 +69,8 @@ describe('a panel', () => {
         for (const hole of holes) {
           expect(isInside(hole)).toBe(false);
           expect(insideOf(edge)(hole)).toBe(true);
-          expect(distanceToLoop_mm(edge, hole)).toBeGreaterThan(hole.diameter_mm);
-          expect(distanceToLoop_mm(wish.mouth.loop, hole)).toBeGreaterThan(hole.diameter_mm);
+          expect(distanceFrom(edge)(hole)).toBeGreaterThan(hole.diameter_mm);
+          expect(distanceFrom(wish.mouth.loop)(hole)).toBeGreaterThan(hole.diameter_mm);
         }
       }
     }
@@ -93,7 +94,7 @@ describe('a panel', () => {
     const fasteners = holes.filter(({ use }) => use === 'fastener');
     expect(fasteners.map(({ diameter_mm }) => diameter_mm)).toEqual(fasteners.map(() => 8));
     expect(fasteners.every(insideOf(wish.mouth.loop))).toBe(true);
-    for (const hole of fasteners) expect(distanceToLoop_mm(edge, hole)).toBeGreaterThan(11.9);
+    for (const hole of fasteners) expect(distanceFrom(edge)(hole)).toBeGreaterThan(11.9);
     const box = boxOf([edge]);
     expect(box.right_mm - box.left_mm).toBeCloseTo(72 + (2 * (1 - Math.PI / 4) * 9 * 2) / 80, 2); // what four corners lose, made good
   });
@@ -114,9 +115,9 @@ describe('a panel', () => {
       mouth_height_mm: 80,
       mouth_outline_mm,
     };
-    const { plates, problems } = panelOf(notched, { blank: 'hole' });
+    const { plates, problems } = panelOf(notched, { blank: 'hole' }, { blanking_pct: 85 });
     expect(problems).toEqual([]);
-    expect(distanceToLoop_mm(plates[0]!.edge, { x_mm: 60, y_mm: 60 })).toBeLessThan(1e-6);
+    expect(distanceFrom(plates[0]!.edge)({ x_mm: 60, y_mm: 60 })).toBeLessThan(1e-6);
   });
 
   it('is itself when it is mirrored twice', () => {
@@ -148,7 +149,7 @@ describe('a panel that cannot be cut', () => {
   it('is refused where its corners are sharper than R3', () => {
     expect(only(panelOf(MOUTHS.rectangle!, {}, { corner_mm: Number.NaN }))).toContain('at least 3');
     expect(only(panelOf(MOUTHS.rectangle!, {}, { corner_mm: 2 }))).toBe(
-      'panel.corner_mm: expected at least 3, got 2 (no sharp edges)',
+      'corner_mm: expected at least 3, got 2 (no sharp edges)',
     );
   });
 
@@ -159,13 +160,25 @@ describe('a panel that cannot be cut', () => {
   });
 
   it('is refused where the plate is narrower than its corners', () => {
-    expect(only(panelOf(MOUTHS.rectangle!, {}, { blanking_pct: 3 }))).toBe(
-      'panel.blanking_pct: expected a plate wider than 6 mm, got 3 (its corners have no room)',
+    for (const [mouth, blanking_pct] of [
+      [MOUTHS.rectangle!, 3],
+      [{ mouth_width_mm: 110, mouth_height_mm: 100 }, 3], // it is found where a plate just begins
+    ] as const)
+      expect(only(panelOf(mouth, {}, { blanking_pct }))).toBe(
+        'panel.blanking_pct: expected a plate wider than 6 mm, got 3 (its corners have no room)',
+      );
+  });
+
+  it('is refused where its blank covers more than it says', () => {
+    expect(only(panelOf(MOUTHS.rectangle!, { blank: 'perforated' }, { blanking_pct: 60 }))).toBe(
+      'panel.blanking_pct: expected at least 65, got 60 (the least that such a blank covers)',
     );
   });
 
   it('is refused where no fastener finds room', () => {
-    const lines = linesOf(panelOf(MOUTHS.rectangle!, { blank: 'perforated' }, { hold: 'holes' }));
+    const lines = linesOf(
+      panelOf(MOUTHS.rectangle!, { blank: 'perforated' }, { hold: 'holes', blanking_pct: 70 }),
+    );
     expect(lines).toEqual([
       "panel.hold: expected room for 2 holes 9 mm from every edge (M4, hole 4.5 mm), got 'room for 0' (a smaller fastener, or tabs?)",
     ]);
@@ -183,8 +196,7 @@ describe("a panel's face", () => {
         return !isThere;
       }),
     );
-    const between = ['35', '60'].map((pct) => `round, perforated, ${pct} %`); // holes up to its rim
-    expect(withoutCode.map(({ name }) => name)).toEqual(between);
+    expect(withoutCode.map(({ name }) => name)).toEqual(['round, perforated, 70 %']); // holes up to its rim
   });
 
   it('says on a plain plate all there is to say, and every line lies on the plate', () => {
@@ -206,14 +218,11 @@ describe("a panel's face", () => {
 
   it('points OUT to the side of the car that its corner is on', () => {
     const { plates } = panelOf(MOUTHS.rectangle!, {});
-    const outAndUp = (side: 'left' | 'right'): number => {
-      const plate = side === 'left' ? plates[0]! : mirroredPlate(plates[0]!);
-      const { letters } = faceOf(plate, { ...WORDS, side }).drawing;
+    for (const side of ['left', 'right'] as const) {
+      const { letters } = pieceOf({ plate: plates[0]!, words: { ...WORDS, side }, kerf_mm: 0 }).drawing;
       const x = (word: string): number => letters.find(({ text }) => text === word)!.at.x_mm;
-      return x('OUT') - x('UP');
-    };
-    expect(outAndUp('left')).toBeLessThan(0);
-    expect(outAndUp('right')).toBeGreaterThan(0);
+      expect(Math.sign(x('OUT') - x('UP'))).toBe(outboardOf(side));
+    }
   });
 
   it('has no line on another', () => {
@@ -232,12 +241,30 @@ describe("a panel's face", () => {
     for (const { panel } of all) {
       for (const plate of panel.plates) {
         for (const { at } of faceOf(plate, WORDS).drawing.letters) {
-          for (const cut of cutsOf(plate)) expect(distanceToLoop_mm(cut, at)).toBeGreaterThan(1.9);
+          for (const cut of cutsOf(plate)) expect(distanceFrom(cut)(at)).toBeGreaterThan(1.9);
         }
       }
     }
   });
 });
+
+/**
+ * Where outboard lies for who reads the face: right above 0. Axes of ISO 8855, x to the front of the car, y to its left, z up. The face
+ * looks to the front, its reader to the rear; what is right for him is his way of looking times up.
+ */
+function outboardOf(side: 'left' | 'right'): number {
+  const [looks, up, outboard] = [
+    [-1, 0, 0],
+    [0, 0, 1],
+    [0, side === 'left' ? 1 : -1, 0],
+  ] as const;
+  const rightOfHim = [
+    looks[1] * up[2] - looks[2] * up[1],
+    looks[2] * up[0] - looks[0] * up[2],
+    looks[0] * up[1] - looks[1] * up[0],
+  ];
+  return rightOfHim.reduce((sum, part, i) => sum + part * outboard[i]!, 0);
+}
 
 /** Whether the capitals of two lines overlap, were each letter as wide as most fonts have it. */
 function isOn(a: Lettering, b: Lettering): boolean {

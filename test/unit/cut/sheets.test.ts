@@ -1,13 +1,16 @@
-import { Clipper, FillRule, PointInPolygonResult } from 'clipper2-ts';
+import { Clipper, EndType, FillRule, JoinType, PointInPolygonResult } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NOT_FOR_A_CAR } from '../../../engine/cut/cautions.ts';
 import { sheetDxf } from '../../../engine/cut/dxf.ts';
 import type { FrameWish } from '../../../engine/cut/frame.ts';
-import { boxOf } from '../../../engine/cut/path.ts';
+import { drawn } from '../../../engine/cut/drawing.ts';
+import { kerfProblems } from '../../../engine/cut/panel-checks.ts';
+import { drawPanel } from '../../../engine/cut/panel.ts';
+import { boxOf, flattened } from '../../../engine/cut/path.ts';
 import { pieceOf, type Piece } from '../../../engine/cut/piece.ts';
-import { plateArea_mm2 } from '../../../engine/cut/plate.ts';
-import { layOut } from '../../../engine/cut/sheets.ts';
+import { cutsOf, type Plate } from '../../../engine/cut/plate.ts';
+import { layOut, trueToSize, type Sheet } from '../../../engine/cut/sheets.ts';
 import { sheetSvg } from '../../../engine/cut/svg.ts';
 import { corner } from '../../../engine/duct/loop.ts';
 import { problemLine } from '../../../engine/scenario/problem.ts';
@@ -20,6 +23,7 @@ import {
   netArea,
   panelOf,
   piecesOf,
+  wishOf,
   WORDS,
 } from '../../support/cut.ts';
 import { readCutDxf } from '../../support/read-cut-dxf.ts';
@@ -34,27 +38,66 @@ const BED = { paper: null, width_mm: 600, height_mm: 400 } as const;
 const all = Object.entries(MOUTHS).flatMap(([name, mouth]) =>
   BLANKS.map((blank) => ({
     name: `${name}, ${Object.values(blank).join(' ')}`,
-    panel: panelOf(mouth, blank),
+    panel: panelOf(mouth, blank, { blanking_pct: 75 }),
   })),
 );
 
+const anyWish = fc
+  .record({
+    mouth: fc.oneof(
+      fc.constant(MOUTHS.traced!),
+      fc.record({
+        mouth_shape: fc.constantFrom(
+          'rectangle' as const,
+          'rounded rectangle' as const,
+          'round' as const,
+          'oval' as const,
+        ),
+        mouth_width_mm: fc.integer({ min: 80, max: 180 }),
+        mouth_height_mm: fc.integer({ min: 70, max: 150 }),
+        mouth_corner_mm: fc.integer({ min: 0, max: 30 }),
+      }),
+    ),
+    blank: fc.record({
+      blank: fc.constantFrom('edge' as const, 'hole' as const, 'slots' as const, 'perforated' as const),
+      blank_from: fc.constantFrom('outboard' as const, 'inboard' as const, 'top' as const, 'bottom' as const),
+      blank_slots: fc.integer({ min: 2, max: 5 }),
+      blank_hole_mm: fc.integer({ min: 12, max: 25 }),
+    }),
+    more: fc.record({
+      blanking_pct: fc.integer({ min: 25, max: 95 }),
+      hold: fc.constantFrom('tabs' as const, 'holes' as const),
+      fastener: fc.constantFrom('quarter-turn' as const, 'M4' as const, 'M5' as const),
+      corner_mm: fc.constantFrom(3, 5),
+      hose_mm: fc.integer({ min: 50, max: 130 }),
+    }),
+  })
+  .map(({ mouth, blank, more }) => wishOf(mouth, blank, more));
+
 describe('a panel on a sheet, measured by other readers', () => {
-  it.each(all)('has the planned area and box in SVG and in DXF: $name', ({ panel }) => {
-    const [plate] = panel.plates;
-    const { sheets } = layOut(piecesOf(panel), { ...FRAME, bed: BED });
-    const planned =
-      plateArea_mm2(plate!) -
-      plate!.holes.reduce((sum, { diameter_mm: d }) => sum + (Math.PI / 4) * d * d, 0);
-    const box = boxOf([plate!.edge]);
-    for (const polygons of [
-      onLayer(readCutSvg(sheetSvg(sheets[0]!)).strokes, 'CUT'),
-      onLayer(readCutDxf(sheetDxf(sheets[0]!)).strokes, 'CUT'),
-    ]) {
-      expect(Math.abs(netArea(polygons) / planned - 1)).toBeLessThan(0.001);
-      const bounds = boundsOf(polygons);
-      expect(Math.abs(bounds.right - bounds.left - (box.right_mm - box.left_mm))).toBeLessThan(0.05);
-      expect(Math.abs(bounds.high - bounds.low - (box.top_mm - box.bottom_mm))).toBeLessThan(0.05);
-    }
+  it('has the planned area and box in SVG and in DXF, whatever its mouth, blank, hold, kerf and side', () => {
+    fc.assert(
+      fc.property(anyWish, fc.constantFrom(0, 0.1, 0.4, 1), fc.boolean(), (wish, kerf_mm, isLeft) => {
+        const { plates, problems } = drawPanel(wish);
+        fc.pre(problems.length === 0 && kerfProblems(plates, kerf_mm).length === 0);
+        for (const plate of plates) {
+          const side = isLeft ? 'left' : 'right';
+          const piece = pieceOf({ plate, words: { ...WORDS, side }, kerf_mm });
+          const [sheet] = layOut([piece], { ...FRAME, bed: BED }).sheets;
+          const box = boxOf([plate.edge]);
+          for (const { strokes } of [readCutSvg(sheetSvg(sheet!)), readCutDxf(sheetDxf(sheet!))]) {
+            const polygons = onLayer(strokes, 'CUT');
+            expect(Math.abs(netArea(polygons) / planned_mm2(plate, kerf_mm) - 1)).toBeLessThan(0.001);
+            const bounds = boundsOf(polygons);
+            const [width, height] = [bounds.right - bounds.left, bounds.high - bounds.low];
+            expect(Math.abs(width - kerf_mm - (box.right_mm - box.left_mm))).toBeLessThan(0.05);
+            expect(Math.abs(height - kerf_mm - (box.top_mm - box.bottom_mm))).toBeLessThan(0.05);
+            expect(longestOf(polygons)).toBeGreaterThan(wish.hose_mm); // or the hose could draw it in
+          }
+        }
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it('has a straight edge where a handbook of geometry puts it', () => {
@@ -90,6 +133,25 @@ describe('a panel on a sheet, measured by other readers', () => {
     expect(right!.texts.some(({ text }) => text.includes('front right'))).toBe(true);
   });
 });
+
+/** What the tool leaves of a plate's path: half of the kerf more at its edge and less in its openings, moved by a library. */
+function planned_mm2(plate: Plate, kerf_mm: number): number {
+  const [edge, ...openings] = cutsOf(plate).map((loop) =>
+    flattened(loop).map((p) => ({ x: p.x_mm, y: p.y_mm })),
+  );
+  const areaMoved = (path: Polygon, by_mm: number): number => {
+    const left = Clipper.isPositiveD(path) ? path : path.toReversed();
+    const moved = Clipper.inflatePathsD([left], by_mm, JoinType.Round, EndType.Polygon, 2, 5, 0.002);
+    return Clipper.areaPathsD(moved);
+  };
+  return openings.reduce((rest, path) => rest - areaMoved(path, -kerf_mm / 2), areaMoved(edge!, kerf_mm / 2));
+}
+
+const longestOf = (polygons: readonly Polygon[]): number => {
+  const whole = polygons.reduce((best, one) => (areaOf(one) > areaOf(best) ? one : best));
+  const points = whole.filter((_, i) => i % 16 === 0);
+  return Math.max(...points.map((a) => Math.max(...points.map((b) => Math.hypot(a.x - b.x, a.y - b.y)))));
+};
 
 /** Panels of many sizes, left and right: sets of them are drawn at random. */
 const sizes = [
@@ -179,14 +241,27 @@ describe('sheets', () => {
     ]);
   });
 
-  it('say that they are corrected, and by how much', () => {
-    const [sheet] = svgOf(piecesOf(panelOf(MOUTHS.round!, {})), {
-      correction: { across_mm: 99, up_mm: 101 },
-    });
-    expect(sheet!.texts.map(({ text }) => text)).toContain(
-      'CORRECTED for a printer that made 100 mm 99 across and 101 up: drawn x 1.0101 and 0.9901',
+  it('say in print that they are corrected, and by how much; what is saved is true to size and says nothing of it', () => {
+    const pieces = piecesOf(panelOf(MOUTHS.round!, {}));
+    const correction = { across_mm: 99, up_mm: 102 };
+    const [sheet] = layOut(pieces, { ...FRAME, correction }).sheets;
+    const printed = readCutSvg(sheetSvg(sheet!));
+    expect(printed.texts.map(({ text }) => text)).toContain(
+      'CORRECTED for a printer that made 100 mm 99 across and 102 up: drawn x 1.0101 and 0.9804',
     );
-    expect(sheet!.scale[0]).toBeCloseTo(1.0101, 4);
+    expect(printed.scale[0]).toBeCloseTo(1.0101, 4);
+    const file = readCutSvg(sheetSvg(trueToSize(sheet!)));
+    const inRoom = (texts: readonly { text: string }[]): string => texts.map(({ text }) => text).join();
+    for (const texts of [file.texts, readCutDxf(sheetDxf(sheet!)).texts])
+      expect(inRoom(texts)).not.toContain('CORRECTED');
+    expect(file.scale).toEqual([1, 1]);
+    expect(file.viewBox.slice(2)).toEqual([210 * 0.99, 297 * 1.02].map((mm) => expect.closeTo(mm, 3)));
+    const plain = svgOf(pieces)[0]!;
+    const size = ({ strokes }: ReadSheet): number[] => {
+      const { left, right, low, high } = boundsOf(onLayer(strokes, 'CUT'));
+      return [right - left, high - low];
+    };
+    expect(size(file)).toEqual(size(plain).map((mm) => expect.closeTo(mm, 3)));
   });
 
   it('are refused for a printer that is off by more than 3 %, with one problem', () => {
@@ -216,6 +291,38 @@ describe('sheets', () => {
       expect.stringMatching(/^bed: expected room for a piece of .*larger bed/),
     ]);
     expect(problemsOn(100, 200)).toEqual(['bed.width_mm: expected 160 to 5000, got 100']);
+  });
+});
+
+describe('a piece that is turned', () => {
+  const [piece] = piecesOf(panelOf(MOUTHS.traced!, {}, { blanking_pct: 100 })) as [Piece];
+  const bare = (piece: Piece, width_mm: number, height_mm: number): Sheet => {
+    const [sheet] = layOut([piece], { ...FRAME, bed: { paper: null, width_mm, height_mm } }).sheets;
+    return { ...sheet!, frame: drawn() };
+  };
+  const upright = bare(piece, 600, 400);
+  const lying = bare({ ...piece, width_mm: 400 }, 200, 600); // nothing so wide fits upright
+
+  /** Cuts, marks and feet of the lettering from the corner of their box on, turned back by a quarter where y is upwards or not. */
+  function placesOf({ strokes, texts }: Pick<ReadSheet, 'strokes' | 'texts'>, turns: -1 | 0 | 1): Polygon {
+    const back = ({ x, y }: { x: number; y: number }): { x: number; y: number } =>
+      turns === 0 ? { x, y } : { x: turns * y, y: -turns * x };
+    const all = [...strokes.flatMap(({ polygon }) => polygon), ...texts].map(back);
+    const { left, low } = boundsOf([all]);
+    return all.map(({ x, y }) => ({ x: x - left, y: y - low }));
+  }
+
+  it.each([
+    ['SVG', -1, (sheet: Sheet) => readCutSvg(sheetSvg(sheet))],
+    ['DXF', 1, (sheet: Sheet) => readCutDxf(sheetDxf(sheet))],
+  ] as const)('is the same piece, turned back, lettering too: %s', (_name, turns, read) => {
+    const [as, turned] = [read(upright), read(lying)] as [ReadSheet, ReadSheet];
+    const [from, to] = [placesOf(as, 0), placesOf(turned, turns)];
+    expect(to).toHaveLength(from.length);
+    from.forEach(({ x, y }, i) => expect(Math.hypot(x - to[i]!.x, y - to[i]!.y)).toBeLessThan(0.001));
+    expect(turned.texts.map(({ text }) => text)).toEqual(as.texts.map(({ text }) => text));
+    expect(as.texts.some(({ isTurned }) => isTurned)).toBe(false);
+    expect(turned.texts.every(({ isTurned }) => isTurned)).toBe(true);
   });
 });
 
@@ -298,10 +405,10 @@ function expectInside({ strokes, texts, scale: [across, up], viewBox }: ReadShee
   const points = [
     ...strokes.flatMap(({ polygon }) => polygon),
     ...texts.map(({ x, y }) => ({ x, y })),
-    ...texts.map(({ x, y, size, text, anchor }) => ({
-      x: x + text.length * size * (anchor === 'start' ? 0.5 : 0.25),
-      y,
-    })),
+    ...texts.map(({ x, y, size, text, anchor, isTurned }) => {
+      const length = text.length * size * (anchor === 'start' ? 0.5 : 0.25);
+      return isTurned ? { x, y: y - length } : { x: x + length, y };
+    }),
   ];
   const { left, right, low, high } = boundsOf([points]);
   expect(left * across).toBeGreaterThanOrEqual(10 - 1e-3);

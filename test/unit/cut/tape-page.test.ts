@@ -68,13 +68,13 @@ describe('strips of tape', () => {
 });
 
 describe('a tape plan', () => {
-  it('numbers the strips in the order of laying, from the side of the car outwards', () => {
+  it('numbers the strips in the order of laying, from the outboard edge, which is right of the left mouth for who stands before it', () => {
     const places = (side: 'left' | 'right'): number[] =>
       ['1', '2', '3'].map((n) => pageOf({ side }).texts.find(({ text }) => text === n)!.x);
     const [left, right] = [places('left'), places('right')];
-    expect(left[1]! - left[0]!).toBeCloseTo(22, 3);
-    expect(left[2]! - left[1]!).toBeCloseTo(22, 3);
-    expect(right[1]! - right[0]!).toBeCloseTo(-22, 3);
+    expect(right[1]! - right[0]!).toBeCloseTo(22, 3);
+    expect(right[2]! - right[1]!).toBeCloseTo(22, 3);
+    expect(left[1]! - left[0]!).toBeCloseTo(-22, 3);
   });
 
   it('says what to cut, where to lay it, what it covers and where to pull', () => {
@@ -111,7 +111,8 @@ describe('cautions', () => {
   it('stand where the act leaves the page', () => {
     expect(cautionsFor('tape', false).join()).toContain('Tape comes off at a stop');
     expect(cautionsFor('cut', false).join()).toContain('Tether every panel');
-    expect(cautionsFor('car', false).join()).toContain('A long or soft pedal: stop');
+    for (const sheet of ['cut', 'tape'] as const)
+      expect(cautionsFor(sheet, false).join()).toContain('A long or soft pedal: stop');
     expect(cautionsFor('cut', true)[0]).toBe(NOT_FOR_A_CAR);
   });
 });

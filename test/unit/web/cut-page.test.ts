@@ -57,8 +57,8 @@ test('every page of panels and of tape says that it is not for a car while the w
   const { panels, tape, cautions } = drawn({ side: 'both' });
   expect(panels.length).toBeGreaterThan(1);
   expect(tape.length).toBeGreaterThan(0);
-  for (const { svg, dxf } of [...panels, ...tape])
-    for (const text of [svg, dxf]) expect(text).toContain('Not for use on a car');
+  for (const { svg, files } of [...panels, ...tape])
+    for (const text of [svg, files.svg, files.dxf]) expect(text).toContain('Not for use on a car');
   expect(cautions[0]).toMatch(/^Not for use on a car/);
 });
 
@@ -84,6 +84,21 @@ test('a ruler that measures 97 to 103 mm is made good, beyond it is refused in o
   expect(refusedMeasure(null)).not.toBe('');
   const { panels } = drawn({ letters: ['C'], across_mm: 98 });
   expect(panels[0]!.svg).toContain('CORRECTED');
+  expect(panels[0]!.files.svg + panels[0]!.files.dxf).not.toContain('CORRECTED');
+});
+
+test('a kerf is of a machine: a template that is traced along its line has none', () => {
+  expect(cutRequest(defaultScenario(), wishOf({ kerf_mm: 0.2 }))!.kerf_mm).toBe(0);
+  expect(cutRequest(defaultScenario(), wishOf({ kerf_mm: 0.2, bed: 'bed' }))!.kerf_mm).toBe(0.2);
+  const text = drawn({ kerf_mm: 0.2, bed: 'bed' }).panels[0]!.files.svg;
+  expect(text).toContain('the path allows for the kerf of 0.2 mm: set none at the machine');
+});
+
+test('what is wrong with one panel of a set names it', () => {
+  const { problems } = drawn({ typed_pct: 2 });
+  expect(problems.map(problemWords)).toEqual([
+    'Panel X, blanking: expected a plate wider than 6 mm, got 2 (its corners have no room).',
+  ]);
 });
 
 test('a millimetre of a straight edge across 110 mm is worth 0.9 points', () => {

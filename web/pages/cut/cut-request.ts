@@ -2,7 +2,7 @@
 import type { CutRequest, PanelFacts, Problem, Scenario, SheetTexts } from '../../../engine/index.ts';
 import { panelLetter } from '../../../engine/scenario/tape.ts';
 import { isExampleWindow } from '../../display/example-window.ts';
-import { decimal, NBSP, percent } from '../../display/format.ts';
+import { capital, decimal, NBSP, percent } from '../../display/format.ts';
 import { scenarioHash } from '../../state/scenario-hash.ts';
 import { ductAt, SIDES, type Side } from '../../state/sides.ts';
 import type { Wish } from './wish.svelte.ts';
@@ -43,7 +43,7 @@ export function cutRequest(scenario: Scenario, wish: Wish): CutRequest | null {
     hold: wish.hold,
     fastener: wish.fastener,
     corner_mm: wish.corner_mm,
-    kerf_mm: wish.kerf_mm,
+    kerf_mm: isBed ? wish.kerf_mm : 0, // a template is traced along its line
     bed: wish.bed === 'bed' ? { paper: null, width_mm, height_mm } : { paper: wish.bed },
     correction: isBed ? { across_mm: 100, up_mm: 100 } : { across_mm: wish.across_mm, up_mm: wish.up_mm },
     date: wish.date,
@@ -83,15 +83,23 @@ export const tapeLine = ({ letter, blanking_pct, strips }: PanelFacts): string =
     ? `${letter}, ${percent(blanking_pct)}: less than half a strip of tape`
     : `${letter}, ${percent(blanking_pct)}: ${strips.strips} strip${strips.strips === 1 ? '' : 's'} cover ${percent(strips.pct)}`;
 
-/** What is wrong, as a person reads it. */
-export const problemWords = ({ key, value, expected, hint }: Problem): string =>
-  `${NAMES[key] ?? key}: expected ${expected}, got ${value.replaceAll("'", '')}${hint && ` (${hint})`}.`;
+/** What is wrong, as a person reads it: "Panel B, blanking: expected ...". */
+export function problemWords({ key, value, expected, hint }: Problem): string {
+  const [, panel, rest] = /^(panel \w+)\.(.*)$/.exec(key) ?? [null, '', key];
+  const name = NAMES[rest] ?? rest;
+  const what = panel ? `${capital(panel)}, ${name.toLowerCase()}` : name;
+  return `${what}: expected ${expected}, got ${value.replaceAll("'", '')}${hint && ` (${hint})`}.`;
+}
 
 const NAMES: Record<string, string> = {
-  'panel.corner_mm': 'Corner radius',
-  'panel.blanking_pct': 'Blanking',
-  'panel.longest_mm': 'Longest side of the panel',
-  'panel.beyond_the_mouth_mm': 'Beyond the mouth',
+  corner_mm: 'Corner radius',
+  kerf_mm: 'Kerf of the tool',
+  blanking_pct: 'Blanking',
+  longest_mm: 'Longest dimension',
+  hold: 'Fasteners',
+  pull_tab: 'Tab to pull by',
+  size: 'Size',
+  'correction.measured_mm': 'Rulers',
   'bed.width_mm': 'Width of the bed',
   'bed.height_mm': 'Height of the bed',
   bed: 'Bed',

@@ -22,6 +22,10 @@ export class Drawer {
   get sheets(): CutSheets | null {
     return this.#sheets;
   }
+  /** What was asked for last is not drawn yet, or could not be: nobody is to cut by the sheets that are there. */
+  get isStale(): boolean {
+    return this.#isBusy || this.#failure !== '';
+  }
   /** What was asked for last is not drawn yet. */
   get isBusy(): boolean {
     return this.#isBusy;
