@@ -28,8 +28,22 @@ export const turnedSize = ({ width_mm, height_mm }: Size): Size => ({
 export const fits = (size: Size, page: Size): boolean =>
   size.width_mm <= page.width_mm + 1e-9 && size.height_mm <= page.height_mm + 1e-9;
 
-/** Where each piece lies; all of them fit a page, upright or turned. Of as many pages the way that turns the fewest. */
+/** Where each piece lies; all of them fit a page, upright or turned. None is turned on a page that holds its pieces upright too. */
 export function nested(pieces: readonly Size[], page: Size): Placed[] {
+  const placed = cheapest(pieces, page);
+  const pages = Math.max(-1, ...placed.map((one) => one.page)) + 1;
+  return Array.from({ length: pages }, (_, number) => {
+    const here = placed.filter((one) => one.page === number).map(({ piece }) => piece);
+    const again = cheapest(
+      here.map((piece) => pieces[piece]!),
+      page,
+    );
+    return again.map((one) => ({ ...one, piece: here[one.piece]!, page: number }));
+  }).flat();
+}
+
+/** By the way that takes the fewest pages, and of as many turns the fewest. */
+function cheapest(pieces: readonly Size[], page: Size): Placed[] {
   const ways = WAYS.map((way) => inShelves(pieces, page, way));
   return ways.reduce((best, way) => (costOf(way) < costOf(best) ? way : best));
 }

@@ -11,13 +11,13 @@ import type { PanelWish } from './wish.ts';
 /** Beyond rounding of drawings [mm] */
 const SLACK_MM = 0.05;
 /** What a panel closes may be off what was asked by so much of it [-] */
-const MOST_OFF = 0.0005;
+const MOST_OFF = 0.001;
 /** What a blank covers may be more than was asked, where it cannot be more open [percentage points] */
 const MOST_OFF_PCT = 0.01;
 
 /** What is wrong with the plates themselves; where anything is, they get no tabs. At most one problem. */
 export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[] {
-  const { blanking_pct, corner_mm, coveredAt } = wish;
+  const { mouth, blanking_pct, corner_mm, coveredAt } = wish;
   if (!(corner_mm >= LEAST_CORNER_MM)) {
     return [problem('corner_mm', corner_mm, `at least ${LEAST_CORNER_MM}`, 'no sharp edges')];
   }
@@ -30,11 +30,13 @@ export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[]
     return [problem('panel.blanking_pct', blanking_pct, expected, 'the least that such a blank covers')];
   }
   const closes_mm2 = flat.reduce((sum, plate) => sum + plateArea_mm2(plate), 0);
-  if (Math.abs(closes_mm2 / covered_mm2 - 1) > MOST_OFF) {
+  if (Math.abs(closes_mm2 / covered_mm2 - 1) <= MOST_OFF) return sizeProblems(flat, wish);
+  if (closes_mm2 > covered_mm2 || flat.some(({ edge }) => edge.length === 0)) {
     const expected = `a plate wider than ${2 * corner_mm} mm`;
     return [problem('panel.blanking_pct', blanking_pct, expected, 'its corners have no room')];
   }
-  return sizeProblems(flat, wish);
+  const most = Math.floor((1000 * closes_mm2) / mouth.area_mm2) / 10;
+  return [problem('panel.blanking_pct', blanking_pct, `at most ${most}`, 'its round corners close no more')];
 }
 
 /** Nothing but tabs may stand out of the mouth. */

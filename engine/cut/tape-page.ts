@@ -24,8 +24,10 @@ export interface TapeWish extends TapeLaying {
   insteadOf: string;
 }
 
-const LINE_MM = 5;
-const LETTER_MM = 3;
+const LINE_MM = 3.6;
+/** Between the plan and its words, and the arrows that stand higher than these [mm] */
+const UNDER_MM = 6;
+const LETTER_MM = 2.5;
 
 /** For `layOut`, on a sheet with the cautions of tape. */
 export function tapePiece(wish: TapeWish): Piece {
@@ -37,19 +39,26 @@ export function tapePiece(wish: TapeWish): Piece {
   const plan = wish.side === 'right' ? right : mirrored(right);
   const around = boxOf(plan.strokes.map(({ path }) => path));
   const lines = linesOf(strips, wish);
-  const below_mm = lines.length * LINE_MM + ARROWS.height_mm + 8;
+  const below_mm = lines.length * LINE_MM + UNDER_MM;
+  const lineAt_mm = (i: number): number => (lines.length - i - 1) * LINE_MM + 1;
   const words = lines.map((text, i) => ({
     text,
-    at: { x_mm: 0, y_mm: below_mm - ARROWS.height_mm - 8 - (i + 1) * LINE_MM + 1 },
+    at: { x_mm: 0, y_mm: lineAt_mm(i) },
     height_mm: LETTER_MM,
     anchor: 'start' as const,
   }));
-  const pointers = arrows({ x_mm: 18, y_mm: lines.length * LINE_MM + 2 }, isOutLeftOf(wish.side));
+  const besideFirst_mm = Math.max(...lines.slice(0, 2).map((text) => textWidth_mm(text, LETTER_MM)));
+  const foot = { x_mm: besideFirst_mm + ARROWS.width_mm / 2, y_mm: lineAt_mm(1) };
+  const pointers = arrows(foot, isOutLeftOf(wish.side));
   return {
     drawing: drawn(moved(plan, { x_mm: -around.left_mm, y_mm: below_mm - around.bottom_mm }), pointers, {
       letters: words,
     }),
-    width_mm: Math.max(widthOf(around), ...lines.map((text) => textWidth_mm(text, LETTER_MM))),
+    width_mm: Math.max(
+      widthOf(around),
+      besideFirst_mm + ARROWS.width_mm,
+      ...lines.map((text) => textWidth_mm(text, LETTER_MM)),
+    ),
     height_mm: below_mm + heightOf(around),
   };
 }
@@ -63,8 +72,7 @@ function linesOf(strips: readonly TapeStrip[], wish: TapeWish): string[] {
     `Outside of the mouth, from the ${edge}, in the order of the numbers,`,
     overlap_mm > 0 ? `each ${mm(overlap_mm)} over the one before` : 'edge to edge',
     ...strips.map((strip) => stripLine(strip)),
-    `${HOLD_MM} mm on the body at both ends;`,
-    `fold the last ${FOLD_MM} mm on itself: the tab to pull`,
+    `${HOLD_MM} mm on the body at both ends; fold the last ${FOLD_MM} mm on itself: the tab to pull`,
   ];
 }
 

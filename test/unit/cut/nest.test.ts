@@ -44,6 +44,10 @@ describe('pieces laid on pages', () => {
             if (a.page === b.page) expect(between).toBeGreaterThan(4.999);
           }
         }
+        for (const { piece, page: at, isTurned } of placed) {
+          const isAlone = placed.filter((one) => one.page === at).length === 1;
+          if (isAlone && fits(pieces[piece]!, page)) expect(isTurned).toBe(false);
+        }
         const pages = Math.max(...placed.map((one) => one.page)) + 1;
         const upright = pieces.filter((one) => fits(one, page));
         if (upright.length === pieces.length) expect(pages).toBeLessThanOrEqual(pagesUpright(pieces));

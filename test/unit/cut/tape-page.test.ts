@@ -84,7 +84,7 @@ describe('a tape plan', () => {
         '3 strips of 25 mm cover 57.5 % (asked 60 %)',
         'each 3 mm over the one before',
         '2: cut 140 mm, lay from 22 mm to 47 mm',
-        'fold the last 20 mm on itself: the tab to pull',
+        '20 mm on the body at both ends; fold the last 20 mm on itself: the tab to pull',
         'PULL',
         NOT_FOR_A_CAR,
       ]),

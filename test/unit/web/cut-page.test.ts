@@ -3,6 +3,7 @@ import { CODE_ALPHABET, isCode } from '../../../engine/cut/code.ts';
 import { cutSheets } from '../../../engine/cut/cut-sheets.ts';
 import type { Scenario } from '../../../engine/index.ts';
 import { defaultScenario } from '../../../engine/scenario/default-scenario.ts';
+import { parseScenario } from '../../../engine/scenario/parse.ts';
 import { withValue } from '../../../engine/scenario/tree.ts';
 import { isoDay } from '../../../web/display/iso-day.ts';
 import {
@@ -14,7 +15,7 @@ import {
   tapeLine,
   worthLine,
 } from '../../../web/pages/cut/cut-request.ts';
-import { numberKeys, outlineText, typedOutline } from '../../../web/pages/cut/mouth-keys.ts';
+import { numberKeys, outlineText, outlineWords, typedOutline } from '../../../web/pages/cut/mouth-keys.ts';
 import type { Wish } from '../../../web/pages/cut/wish.svelte.ts';
 
 const wishOf = (more: Partial<Wish> = {}): Wish => ({
@@ -136,4 +137,18 @@ test('corners are typed one a line, and the first that is none is named', () => 
   expect(typedOutline('0 0\nten 0')).toEqual({
     wrong: 'Corner 2: expected two numbers, across and up, got “ten 0”.',
   });
+});
+
+test('an outline that crosses itself is refused by the corners as they are counted in their field', () => {
+  const mouth_outline_mm = [
+    [0, 0],
+    [100, 100],
+    [100, 0],
+    [0, 100],
+  ];
+  const duct = { ...defaultScenario().brakes.front.duct!, mouth_shape: 'outline', mouth_outline_mm };
+  const parsed = parseScenario(withValue(defaultScenario(), 'brakes.front.duct', duct));
+  expect(parsed.ok ? [] : parsed.problems.map(outlineWords)).toEqual([
+    'Corner 3: expected an outline that does not cross itself; this side meets that of corner 1, got [100,0].',
+  ]);
 });

@@ -1,5 +1,5 @@
 /** What can be said of a mouth and its blank, and which numbers each form needs. */
-import type { Duct } from '../../../engine/index.ts';
+import type { Duct, Problem } from '../../../engine/index.ts';
 import { mouthOutline } from '../../../engine/scenario/mouth.ts';
 
 type Shape = NonNullable<Duct['mouth_shape']>;
@@ -77,4 +77,13 @@ export function typedOutline(text: string): { corners: [number, number][] } | { 
     corners.push([x, y]);
   }
   return { corners };
+}
+
+/** What is wrong with an outline that was understood; corners are counted from 1 as they stand in their field. */
+export function outlineWords({ key, expected, value }: Problem): string {
+  const counted = expected.replace(/corner (\d+)/, (_, from0) => `corner ${Number(from0) + 1}`);
+  const corner = /outline_mm\.(\d+)/.exec(key)?.[1];
+  return corner === undefined
+    ? `Expected ${counted}.`
+    : `Corner ${Number(corner) + 1}: expected ${counted}, got ${value}.`;
 }
