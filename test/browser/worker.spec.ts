@@ -61,3 +61,31 @@ test('an engine that cannot be loaded is said not to start, and nothing is compu
   await expect(page.getByRole('alert')).toHaveText('The simulator did not start. Reload the page.');
   await expect(page.getByText('Computing the first stint')).toHaveCount(0);
 });
+
+test('a first script that runs twice, as it does in WebKit, answers once', async ({ page }) => {
+  const url = page.waitForRequest(/worker-[^/]*\.js$/).then((request) => request.url());
+  await openSheet(page);
+  const script = await url;
+  await page.route('**/twice.js', (route) =>
+    route.fulfill({
+      contentType: 'text/javascript',
+      body: `await import('${script}'); await import('${script}?again'); postMessage('ready');`,
+    }),
+  );
+  const answers = await page.evaluate(async () => {
+    const worker = new Worker('/twice.js', { type: 'module' });
+    const heard: { id?: string }[] = [];
+    worker.onmessage = ({ data }: MessageEvent<{ id?: string }>) => heard.push(data);
+    const until = async (many: number): Promise<void> => {
+      while (heard.length < many) await new Promise((resolve) => setTimeout(resolve, 20));
+    };
+    await until(1);
+    const ask = (id: string) => worker.postMessage({ id, type: 'APPLY', path: ['forget'], argumentList: [] });
+    ask('a');
+    await until(2);
+    ask('b');
+    await until(3);
+    return heard.slice(1).map(({ id }) => id);
+  });
+  expect(answers).toEqual(['a', 'b']);
+});
