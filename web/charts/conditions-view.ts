@@ -16,10 +16,12 @@ export interface ConditionsView {
   inside: string;
   tooHot: string;
   tooCold: string;
+  /** Cells in which some blanking stays in, but no panel of the set. */
+  noPanel: string;
   /** Between cells that take different panels. */
   borders: string;
-  /** One for each panel, where most of its cells are. */
-  letters: { x: number; y: number; text: string }[];
+  /** One for each panel, and for each reason why there is none, where most of its cells are. */
+  letters: { x: number; y: number; text: string; isPanel: boolean }[];
   /** Place in the set by row and column; null where none of it stays in. */
   fits: (number | null)[][];
 }
@@ -71,11 +73,18 @@ export function conditionsView(
     inside: pathOf((cell) => Math.min(hot(cell), cold(cell))),
     tooHot: pathOf((cell) => -hot(cell)),
     tooCold: pathOf((cell) => -cold(cell)),
+    noPanel: cellsWhere(
+      corner.rows,
+      ({ span_pct }, row, column) => span_pct !== null && fits[row]?.[column] === null,
+    )
+      .map(({ row, column }) => `M${x(column)} ${y(row)}H${x(column + 1)}V${y(row + 1)}H${x(column)}Z`)
+      .join(''),
     borders: bordersOf(fits, x, y),
-    letters: lettersOf(fits, panels).map(({ text, row, column }) => ({
+    letters: lettersOf(corner.rows, fits, panels).map(({ text, isPanel, row, column }) => ({
       text,
+      isPanel,
       x: x(column + 0.5),
-      y: y(row + 0.5) + 7,
+      y: y(row + 0.5) + (isPanel ? 7 : 5),
     })),
     fits,
   };
@@ -128,24 +137,44 @@ function bordersOf(
   return path;
 }
 
-/** Each letter in the cell of its panel that is nearest to the middle of them all. */
+const WHY: Record<NonNullable<MapCell['why']>, string> = {
+  'hot when open': 'too hot',
+  'cold when closed': 'too cold',
+  swing: 'hot and cold',
+  'not judged': 'not judged',
+};
+
+/** What is written on a cell: its panel, or why it takes none. */
+function textOf({ why }: MapCell, fit: number | null, panels: readonly PlannedPanel[]): string {
+  if (fit !== null) return panels[fit]?.letter || 'open';
+  return why ? WHY[why] : 'no panel';
+}
+
+/** Each text in the cell of those that bear it that is nearest to the middle of them all. */
 function lettersOf(
+  rows: readonly (readonly MapCell[])[],
   fits: readonly (readonly (number | null)[])[],
   panels: readonly PlannedPanel[],
-): (CellPlace & { text: string })[] {
-  return panels.flatMap(({ letter }, panel) => {
-    const cells = fits.flatMap((row, r) =>
-      row.flatMap((fit, c) => (fit === panel ? [{ row: r, column: c }] : [])),
-    );
-    if (cells.length === 0) return [];
+): (CellPlace & { text: string; isPanel: boolean })[] {
+  const texts = rows.map((cells, r) => cells.map((cell, c) => textOf(cell, fits[r]?.[c] ?? null, panels)));
+  return [...new Set(texts.flat())].map((text) => {
+    const cells = cellsWhere(rows, (_, row, column) => texts[row]?.[column] === text);
     const mean = (key: keyof CellPlace): number =>
       cells.reduce((sum, cell) => sum + cell[key], 0) / cells.length;
-    const far = ({ row, column }: CellPlace): number =>
-      Math.hypot(row - mean('row'), column - mean('column'));
+    const [row, column] = [mean('row'), mean('column')];
+    const far = (cell: CellPlace): number => Math.hypot(cell.row - row, cell.column - column);
     const at = cells.reduce((best, cell) => (far(cell) < far(best) ? cell : best));
-    return [{ ...at, text: letter || 'open' }];
+    return { ...at, text, isPanel: fits[at.row]?.[at.column] !== null };
   });
 }
+
+const cellsWhere = (
+  rows: readonly (readonly MapCell[])[],
+  is: (cell: MapCell, row: number, column: number) => boolean,
+): CellPlace[] =>
+  rows.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => (is(cell, row, column) ? [{ row, column }] : [])),
+  );
 
 /** Where an arrow key takes the cell in hand; null for any other key. */
 export function movedCell(

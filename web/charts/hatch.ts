@@ -73,6 +73,16 @@ export function rulingPath(box: Box, pitch = PITCH_PX): string {
   return pathOf(strokes);
 }
 
+/** Upright lines, as wide apart as the ruling's twice. */
+export function uprightPath(box: Box, pitch = 2 * PITCH_PX): string {
+  const lines = isFlat(box) ? 0 : Math.ceil(box.width / pitch) - 1;
+  const strokes = Array.from({ length: lines }, (_, i): Stroke => {
+    const x = box.left + (i + 1) * pitch;
+    return [x, box.top, x, box.top + box.height];
+  });
+  return pathOf(strokes);
+}
+
 const isFlat = ({ width, height }: Box): boolean => width <= 0 || height <= 0;
 
 function pathOf(strokes: Stroke[]): string {

@@ -4,16 +4,14 @@ import type {
   ConditionsMap,
   LikelyCondition,
   MapCell,
-  Missed,
   PlannedPanel,
   Regret,
   RuleCase,
   RuleLine,
   SessionFit,
   SessionPlan,
-  Uncovered,
 } from '../../engine/index.ts';
-import { capital, kelvins, NBSP, percent, withUnit } from './format.ts';
+import { kelvins, NBSP, percent, withUnit } from './format.ts';
 
 type Done = Pick<Regret, 'status' | 'hotMargin_K' | 'coldMargin_K'>;
 
@@ -85,31 +83,20 @@ export const regretWords = (regret: Regret): readonly [done: string, cost: strin
   regret.isBest ? 'best of the set' : `${kelvins(regret.regret_K)} worse`,
 ];
 
-export function uncoveredWords(
-  { condition, panel, ...done }: Uncovered,
-  conditions: readonly LikelyCondition[],
-  panels: readonly PlannedPanel[],
-): string {
-  const share = conditions[condition]?.weight ?? 0;
-  const fit = fitName(panels, panel);
-  return `${capital(dayWords(conditions, condition))} (${days(share)}): the least bad is ${fit}, ${doneWords(done)}.`;
+/** Panels that neither the rule calls for nor any of the days that may come: places in the set. */
+export function idle({ panels, rule, days: all }: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): number[] {
+  const isUsed = (place: number): boolean =>
+    rule.lines.some(({ panel }) => panel === place) || all.some(({ fitted }) => fitted[place]?.isBest);
+  return panels.flatMap((_, place) => (place > 0 && !isUsed(place) ? [place] : []));
 }
 
-/** What the rule gets wrong for the sake of few lines. */
-export const missedWords = (
-  { condition, fitted, best }: Missed,
-  conditions: readonly LikelyCondition[],
-  panels: readonly PlannedPanel[],
-): string =>
-  `${capital(dayWords(conditions, condition))} (${days(conditions[condition]?.weight ?? 0)}): it says ${fitName(panels, fitted)}, ${fitName(panels, best)} would stay in.`;
-
-/** Panels of the set that the rule never calls for: they are for the days that it misses. "A and D" */
-export const unusedWords = ({ panels, rule }: Pick<AxlePlan, 'panels' | 'rule'>): string =>
-  listWords(
-    panels
-      .filter((_, i) => i > 0 && !rule.lines.some(({ panel }) => panel === i))
-      .map(({ letter }) => letter),
-  );
+/** Panels that the rule never calls for, although they are the best on some day. "A and D" */
+export function unusedWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): string {
+  const left = idle(axle);
+  const isUnused = (place: number): boolean =>
+    place > 0 && !left.includes(place) && !axle.rule.lines.some(({ panel }) => panel === place);
+  return listWords(axle.panels.flatMap(({ letter }, place) => (isUnused(place) ? [letter] : [])));
+}
 
 const listWords = (all: readonly string[]): string =>
   all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
@@ -127,9 +114,20 @@ export const days = (share: number): string => `${daysOfHundred(share)} of 100${
 /** What sums of chances are off by. */
 const SLIP = 1e-9;
 
-/** What to bring, in a sentence. */
-export const bringWords = ({ panels }: Pick<AxlePlan, 'panels'>): string =>
-  `Bring ${listWords(panels.slice(1).map((panel) => `${panel.letter} (${coverWords(panel)})`))}.`;
+/** What to bring, in a sentence; what is the best on no day that may come stays at home. */
+export function bringWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): string {
+  const home = idle(axle);
+  const named = (is: (place: number) => boolean): string =>
+    listWords(
+      axle.panels.flatMap((panel, place) =>
+        place > 0 && is(place) ? [`${panel.letter} (${coverWords(panel)})`] : [],
+      ),
+    );
+  const bring = named((place) => !home.includes(place));
+  if (!bring) return 'Bring no panel: an open mouth is the best on every day that may come.';
+  const rest = named((place) => home.includes(place));
+  return `Bring ${bring}.${rest && ` Leave ${rest} at home: the best on no day that may come.`}`;
+}
 
 /** How much of the weather and traffic they are good for, and how near it is. */
 export function coveredWords({ covered, worst_K }: Pick<AxlePlan, 'covered' | 'worst_K'>): string {
@@ -189,9 +187,9 @@ export function cellWords(
   return `${safe}${best}; ${panel}`;
 }
 
-/** How much of the map stays in with some blanking. */
+/** How much of the map stays in with some blanking, and how its regions came about. */
 export function mapSummary({ rows }: ConditionsMap['corners'][number]): string {
   const cells = rows.flat();
   const inside = cells.filter(({ span_pct }) => span_pct).length;
-  return `Some blanking stays in the window in ${inside} of ${cells.length} conditions.`;
+  return `Some blanking stays in the window in ${inside} of ${cells.length} conditions. Each takes the panel nearest to its best; the rule above is coarser.`;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
-import { movedCell, panelIn } from '../../../web/charts/conditions-view.ts';
+import type { MapCell, MapCorner, PlannedPanel } from '../../../engine/index.ts';
+import { conditionsView, movedCell, panelIn } from '../../../web/charts/conditions-view.ts';
 import { doneWords, ruleWords } from '../../../web/display/plan-words.ts';
 import { pageAt } from '../../../web/frame/pages.ts';
 import {
@@ -90,6 +91,28 @@ describe('the map of conditions', () => {
     expect(panelIn({ span_pct: [30, 59], best, why: null }, panels)).toBe(1);
     expect(panelIn({ span_pct: [41, 59], best, why: null }, panels)).toBeNull();
     expect(panelIn({ span_pct: null, best, why: 'swing' }, panels)).toBeNull();
+  });
+
+  it('writes on each region its panel, or why there is none', () => {
+    const best = { blanking_pct: 50, hotMargin_K: 10, coldMargin_K: 10, weighed_K: 10 };
+    const out = { ...best, hotMargin_K: -10 };
+    const rows: MapCell[][] = [
+      [
+        { span_pct: [0, 60], best, why: null },
+        { span_pct: [45, 60], best, why: null },
+        { span_pct: null, best: out, why: 'hot when open' },
+      ],
+    ];
+    const panels = ['', 'A'].map((letter, i) => ({ letter, blanking_pct: 30 * i }) as PlannedPanel);
+    const corner = { rows } as unknown as MapCorner;
+    const { letters, noPanel, frame } = conditionsView(corner, panels, 380);
+    expect(letters.map(({ text, isPanel }) => [text, isPanel])).toEqual([
+      ['A', true],
+      ['no panel', false],
+      ['too hot', false],
+    ]);
+    // the one cell in the middle
+    expect(noPanel).toMatch(new RegExp(`^M${frame.left + frame.width / 3} [^M]*Z$`));
   });
 
   it('is walked by arrow keys and never left', () => {

@@ -1,10 +1,25 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import type { AxlePlan, CornerReading, Plan, SessionFit } from '../../../engine/index.ts';
+import type {
+  AxlePlan,
+  CornerReading,
+  LikelyCondition,
+  Plan,
+  SessionFit,
+  Uncovered,
+} from '../../../engine/index.ts';
 import { kelvin } from '../../../engine/units.ts';
 import { disorder } from '../../../web/display/forecast-draft.ts';
-import { days, figuresIn, fitsWords, regretWords, unusedWords } from '../../../web/display/plan-words.ts';
+import {
+  bringWords,
+  days,
+  figuresIn,
+  fitsWords,
+  regretWords,
+  unusedWords,
+} from '../../../web/display/plan-words.ts';
 import { predictedLines, type Predicted } from '../../../web/display/predicted-words.ts';
 import { tripLines } from '../../../web/display/trip-words.ts';
+import { uncoveredLines } from '../../../web/display/uncovered-words.ts';
 import { followChoice } from '../../../web/display/units.ts';
 
 const plainly = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -123,9 +138,38 @@ describe('the trip card', () => {
 });
 
 describe('the words of a plan', () => {
-  it('name the panels that the rule never calls for', () => {
-    const lines = [1, 3].map((panel) => ({ panel, when: [] }));
-    expect(unusedWords({ panels, rule: { lines } } as unknown as AxlePlan)).toBe('B');
+  const axleOf = (called: number[], best: number[]): AxlePlan => {
+    const lines = called.map((panel) => ({ panel, when: [] }));
+    const all = best.map((at) => ({ fitted: panels.map((_, place) => ({ isBest: place === at })) }));
+    return { panels, rule: { lines }, days: all } as unknown as AxlePlan;
+  };
+
+  it('name the panels that the rule never calls for, and leave at home what is the best on no day', () => {
+    const axle = axleOf([1, 0], [0, 1, 3]);
+    expect(unusedWords(axle)).toBe('C');
+    expect(plainly(bringWords(axle))).toBe(
+      'Bring A (20 %) and C (60 %). Leave B (40 %) at home: the best on no day that may come.',
+    );
+    expect(bringWords(axleOf([0], [0, 0]))).toMatch(/^Bring no panel: an open mouth is the best/);
+  });
+
+  it('tell neighbours that fare alike as one, the likeliest first', () => {
+    const at = (from_C: number, isWet: boolean): LikelyCondition =>
+      ({ from_C, to_C: from_C + 2, gap_m: null, isWet, weight: isWet ? 0.05 : 0.2 }) as LikelyCondition;
+    const conditions = [at(10, true), at(12, true), at(30, false), at(34, false)];
+    const out = (condition: number, hot_K: number): Uncovered => ({
+      condition,
+      panel: condition < 2 ? 2 : 0,
+      status: condition < 2 ? 'cold' : 'hot',
+      hotMargin_K: -hot_K,
+      coldMargin_K: -hot_K,
+    });
+    const uncovered = [out(0, 31), out(1, 12), out(2, 5), out(3, 7)];
+    expect(uncoveredLines(uncovered, conditions, panels).map(plainly)).toEqual([
+      '30 °C to 32 °C, clear air, dry (20 of 100 days): the least bad is open, 5 K too hot.',
+      '34 °C to 36 °C, clear air, dry (20 of 100 days): the least bad is open, 7 K too hot.',
+      '10 °C to 14 °C, clear air, wet (10 of 100 days): the least bad is B, 12 to 31 K too cold.',
+    ]);
   });
 
   it('tell what a wrong choice costs in a difference of the unit chosen', () => {
