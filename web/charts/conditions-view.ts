@@ -28,6 +28,8 @@ export interface ConditionsView {
 
 /** An endless margin, as a number that can be drawn between [K] */
 const ENDLESS_K = 1000;
+/** A letter of a text in the map, with its share of the room around it. */
+const LETTER_PX = 9;
 const LEFT_PX = 78;
 const TOP_PX = 8;
 const FOOT_PX = 28;
@@ -83,11 +85,17 @@ export function conditionsView(
     letters: lettersOf(corner.rows, fits, panels).map(({ text, isPanel, row, column }) => ({
       text,
       isPanel,
-      x: x(column + 0.5),
+      x: within(x(column + 0.5), text.length * LETTER_PX, frame),
       y: y(row + 0.5) + (isPanel ? 7 : 5),
     })),
     fits,
   };
+}
+
+/** Where the middle of a text stands that does not leave the frame. */
+function within(middle: number, width: number, { left, width: whole }: Box): number {
+  const half = Math.min(width, whole) / 2;
+  return Math.min(left + whole - half, Math.max(left + half, middle));
 }
 
 const bounded = (margin_K: number): number => Math.max(-ENDLESS_K, Math.min(ENDLESS_K, margin_K));

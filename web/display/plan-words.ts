@@ -11,7 +11,8 @@ import type {
   SessionFit,
   SessionPlan,
 } from '../../engine/index.ts';
-import { kelvins, NBSP, percent, withUnit } from './format.ts';
+import { ALLOWED } from './allowed-words.ts';
+import { kelvins, NBSP, numberIn, percent, withUnit } from './format.ts';
 
 type Done = Pick<Regret, 'status' | 'hotMargin_K' | 'coldMargin_K'>;
 
@@ -46,7 +47,7 @@ function caseWords({ above_C, below_C, isFollowing, isWet }: RuleCase): string {
 }
 
 function ambientWords(above_C: number | null, below_C: number | null): string {
-  if (above_C !== null && below_C !== null) return `${withUnit(above_C, '°C')} to ${withUnit(below_C, '°C')}`;
+  if (above_C !== null && below_C !== null) return `${numberIn(above_C, '°C')} to ${withUnit(below_C, '°C')}`;
   if (above_C !== null) return `from ${withUnit(above_C, '°C')} up`;
   return below_C === null ? '' : `below ${withUnit(below_C, '°C')}`;
 }
@@ -54,7 +55,7 @@ function ambientWords(above_C: number | null, below_C: number | null): string {
 /** "12 to 14 °C, following at 25 m, wet" */
 export const conditionWords = ({ from_C, to_C, gap_m, isWet }: LikelyCondition): string =>
   [
-    `${withUnit(from_C, '°C')} to ${withUnit(to_C, '°C')}`,
+    `${numberIn(from_C, '°C')} to ${withUnit(to_C, '°C')}`,
     gap_m === null ? 'clear air' : `following at ${withUnit(gap_m, 'm')}`,
     isWet ? 'wet' : 'dry',
   ].join(', ');
@@ -65,13 +66,15 @@ export function dayWords(conditions: readonly LikelyCondition[], place: number):
   return at ? conditionWords(at) : '';
 }
 
+/** Past a limit by no more than the window forgives. */
+const isJustIn = ({ status, hotMargin_K, coldMargin_K }: Done): boolean =>
+  status === 'in' && Math.min(hotMargin_K, coldMargin_K) < 0;
+
 /** "in, 12 K to spare", "58 K too hot" */
 export function doneWords({ status, hotMargin_K, coldMargin_K }: Done): string {
   if (status === 'not judged') return 'not judged';
-  if (status === 'in') {
-    const spare = Math.min(hotMargin_K, coldMargin_K);
-    return spare >= 0 ? `in, ${kelvins(spare)} to spare` : 'in, within the short excess allowed';
-  }
+  if (isJustIn({ status, hotMargin_K, coldMargin_K })) return `in, ${ALLOWED}`;
+  if (status === 'in') return `in, ${kelvins(Math.min(hotMargin_K, coldMargin_K))} to spare`;
   const hot = `${kelvins(hotMargin_K)} too hot`;
   const cold = `${kelvins(coldMargin_K)} too cold`;
   return status === 'both' ? `${hot} and ${cold}` : status === 'hot' ? hot : cold;
@@ -79,7 +82,7 @@ export function doneWords({ status, hotMargin_K, coldMargin_K }: Done): string {
 
 /** What fitting it cost on that day: how it did, and how much less it had to spare than the best of the set. */
 export const regretWords = (regret: Regret): readonly [done: string, cost: string] => [
-  doneWords(regret),
+  isJustIn(regret) ? 'just in' : doneWords(regret),
   regret.isBest ? 'best of the set' : `${kelvins(regret.regret_K)} worse`,
 ];
 
@@ -157,7 +160,7 @@ export const fitsWords = ({ fits }: Pick<SessionPlan, 'fits'>, panels: readonly 
 /** A text in parts: its temperatures and percents, which are printed large, and what stands between them. */
 export const figuresIn = (text: string): readonly { part: string; isFigure: boolean }[] =>
   text
-    .split(/(\u2212?[\d.]+\u00a0(?:°[CF]|%))/)
+    .split(/(\u2212?[\d.]+(?: to \u2212?[\d.]+)?\u00a0(?:°[CF]|%))/)
     .map((part, i) => ({ part, isFigure: i % 2 === 1 }))
     .filter(({ part }) => part !== '');
 

@@ -166,9 +166,9 @@ describe('the words of a plan', () => {
     });
     const uncovered = [out(0, 31), out(1, 12), out(2, 5), out(3, 7)];
     expect(uncoveredLines(uncovered, conditions, panels).map(plainly)).toEqual([
-      '30 °C to 32 °C, clear air, dry (20 of 100 days): the least bad is open, 5 K too hot.',
-      '34 °C to 36 °C, clear air, dry (20 of 100 days): the least bad is open, 7 K too hot.',
-      '10 °C to 14 °C, clear air, wet (10 of 100 days): the least bad is B, 12 to 31 K too cold.',
+      '30 to 32 °C, clear air, dry (20 of 100 days): the least bad is open, 5 K too hot.',
+      '34 to 36 °C, clear air, dry (20 of 100 days): the least bad is open, 7 K too hot.',
+      '10 to 14 °C, clear air, wet (10 of 100 days): the least bad is B, 12 to 31 K too cold.',
     ]);
   });
 
@@ -191,6 +191,7 @@ describe('the words of a plan', () => {
       { part: ' and dry, left ', isFigure: false },
       { part: '65\u00a0%', isFigure: true },
     ]);
+    expect(figuresIn('12 to 14\u00a0°C, wet')[0]).toEqual({ part: '12 to 14\u00a0°C', isFigure: true });
   });
 });
 
