@@ -76,7 +76,8 @@ for (const [width, height] of [
     const inOrder = async (): Promise<void> => {
       const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(beyond).toBeLessThanOrEqual(0);
-      expect((await axe(page).analyze()).violations).toEqual([]);
+      // the sheet behind it is looked at in access.spec.ts
+      expect((await axe(page).include('.panel').analyze()).violations).toEqual([]);
     };
     await opener.setInputFiles({
       name: 'open.csv',
