@@ -125,5 +125,12 @@ test('a tap does on a phone what the pointer does, in the sentence and in the nu
   expect((await axe(page).include('.numbers').analyze()).violations).toEqual([]);
   await page.touchscreen.tap(200, 20);
   await expect(note(page)).toHaveCount(0);
+
+  await inSentence(page, 'fit').tap();
+  await note(page)
+    .getByRole('button', { name: /^Fit panel\sC/ })
+    .tap();
+  await expect(note(page)).toHaveCount(0);
+  await expect(page.locator('.sentence .lead')).toContainText(/^Front 60\s% blanked stays in/);
   await context.close();
 });

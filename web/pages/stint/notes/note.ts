@@ -33,6 +33,8 @@ export interface Note {
   model: string;
   /** A number of the moment: the calculation by hand comes near it. */
   byHand?: NumberKey;
+  /** A proposal: the share that can be fitted from here [percent] */
+  fits_pct?: number;
 }
 
 interface Run {

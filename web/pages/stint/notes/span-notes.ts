@@ -92,6 +92,7 @@ const fit: Maker = (about, told) => {
   return {
     name: 'what to fit',
     value: fittedName(reach.proposal),
+    fits_pct: blanking_pct,
     what: chosenFrom(reach),
     lines: [
       {
