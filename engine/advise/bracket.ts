@@ -3,6 +3,7 @@
  * too cold ends at one.
  */
 import type { Brake, Scenario } from '../scenario/schema.ts';
+import { leastBlanking } from '../duct/least-blanking.ts';
 import { judge, windowOf } from '../stint/judge.ts';
 import type { Verdict, WindowLimits } from '../stint/result.ts';
 import { candidatesIn, spareAt } from './candidates.ts';
@@ -61,24 +62,25 @@ function* reachOf({ duct, ...brake }: Brake, look: Look): Steps<Reach> {
   if (!duct) return { ...nothing, reason: 'there is no duct to blank' };
   const { verdict } = yield* look(0);
   if (verdict.status === 'not judged') return { ...nothing, reason: verdict.reason ?? 'nothing is judged' };
+  const least_pct = leastBlanking(duct);
   const window = windowOf({ duct, ...brake });
   const [cool, warm] = (yield* together([
     endOf(look, isTooHot, { good: 0, bad: 100 }),
     endOf(look, isTooCold, { good: 100, bad: 0 }),
   ])) as [End, End];
   if (warm.last === null || cool.last === null || warm.last > cool.last) {
-    const best = yield* spareAt(look, yield* bestBlanking(look), duct.panels_pct);
+    const best = yield* spareAt(look, yield* bestBlanking(look, least_pct), duct.panels_pct);
     const { verdict } = yield* look(best.blanking_pct);
     return { ...nothing, best, proposal: best, none: noSpan(warm.last, cool.last, verdict, window) };
   }
   const span = rounded(warm.last, cool.last);
   const most = Math.ceil(span[0]) <= MOST_PROPOSED_PCT ? Math.min(span[1], MOST_PROPOSED_PCT) : span[1];
-  const best = yield* spareAt(look, yield* bestBlanking(look, [span[0], most]), duct.panels_pct);
+  const best = yield* spareAt(look, yield* bestBlanking(look, least_pct, [span[0], most]), duct.panels_pct);
   const low = warm.beyond === null ? null : coldBound(yield* look(warm.beyond));
   const high = cool.beyond === null ? null : hotBound(yield* look(cool.beyond), window);
   const [from, to] = [span[0] + (low ? EDGE_POINTS : 0), span[1] - (high ? EDGE_POINTS : 0)];
   const inner = [from, Math.min(to, most)] as const;
-  const candidates = yield* candidatesIn(look, { inner, best, panels: duct.panels_pct });
+  const candidates = yield* candidatesIn(look, { inner, best, panels: duct.panels_pct, least_pct });
   return { ...nothing, span_pct: span, low, high, best, candidates, proposal: fittest(candidates) };
 }
 

@@ -1,4 +1,5 @@
 /** What can be fitted inside a safe span. */
+import { canBeMade } from '../duct/least-blanking.ts';
 import type { Look } from './look.ts';
 import { together, type Steps } from './search.ts';
 import { smallerMargin_K, type Spare } from './span.ts';
@@ -13,19 +14,26 @@ interface Inside {
   inner: readonly [number, number];
   best: Spare;
   panels: readonly number[];
+  /** Less cannot be made, but for an open mouth [percent] */
+  least_pct: number;
 }
 
-/** Each once: the panels inside; where none does, whole steps of tape and the best blanking as well. Never none. */
-export function* candidatesIn(look: Look, { inner: [low, high], best, panels }: Inside): Steps<Spare[]> {
+/** Each once: the panels inside; where none does, whole steps of tape and the best blanking as well. None only where nothing there can be made. */
+export function* candidatesIn(
+  look: Look,
+  { inner: [low, high], best, panels, least_pct }: Inside,
+): Steps<Spare[]> {
   const isInside = (pct: number): boolean => low <= pct && pct <= high;
+  const isMade = (pct: number): boolean => canBeMade(pct, least_pct);
   const sparesAt = (all: readonly number[]): Steps<Spare[]> =>
-    together(all.filter(isInside).map((pct) => spareAt(look, pct, panels)));
+    together(all.filter((pct) => isInside(pct) && isMade(pct)).map((pct) => spareAt(look, pct, panels)));
   const cut = yield* sparesAt([...new Set(panels)]);
   if (Math.max(...cut.map(smallerMargin_K)) >= PANEL_KEEPS * smallerMargin_K(best)) return cut;
   const laid = yield* sparesAt(STEPS_PCT.filter((pct) => !panels.includes(pct)));
   const others = [...cut, ...laid];
   const isAmong = others.some(({ blanking_pct }) => blanking_pct === best.blanking_pct);
-  const isWanted = !isAmong && (isInside(best.blanking_pct) || others.length === 0);
+  const isWanted =
+    !isAmong && isMade(best.blanking_pct) && (isInside(best.blanking_pct) || others.length === 0);
   return isWanted ? [...others, best] : others;
 }
 

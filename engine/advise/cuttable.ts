@@ -1,7 +1,5 @@
 /** Of the candidates for an axle's panels those that can be cut: a plate with a hole or slots covers a rim and bars at least. */
-import { blankOf } from '../duct/blank-keys.ts';
-import { leastCovered } from '../duct/blank.ts';
-import { mouthOutline } from '../duct/mouth-outline.ts';
+import { canBeMade, leastBlanking } from '../duct/least-blanking.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { cornersOf } from '../stint/corners.ts';
 import type { AxleTables } from './panel-table.ts';
@@ -10,16 +8,17 @@ export interface Cuttable {
   tables: AxleTables;
   /** An open mouth first. */
   candidates: number[];
+  least_pct: number;
 }
 
 export function cuttable(scenario: Scenario, tables: AxleTables, candidates: readonly number[]): Cuttable {
   const least_pct = leastOf(scenario, tables.axle);
-  const kept = candidates.flatMap((pct, i) => (pct === 0 || pct >= least_pct ? [i] : []));
+  const kept = candidates.flatMap((pct, i) => (canBeMade(pct, least_pct) ? [i] : []));
   const sides = tables.sides.map((side) => ({
     ...side,
     rows: side.rows.map((row) => kept.map((i) => row[i]!)),
   }));
-  return { tables: { ...tables, sides }, candidates: kept.map((i) => candidates[i]!) };
+  return { tables: { ...tables, sides }, candidates: kept.map((i) => candidates[i]!), least_pct };
 }
 
 /** On both sides [%] */
@@ -27,5 +26,5 @@ function leastOf(scenario: Scenario, axle: AxleTables['axle']): number {
   const ducts = cornersOf(scenario).flatMap(({ axle: at, brake: { duct } }) =>
     at === axle && duct ? [duct] : [],
   );
-  return Math.max(...ducts.map((duct) => leastCovered(mouthOutline(duct), blankOf(duct))));
+  return Math.max(...ducts.map((duct) => leastBlanking(duct)));
 }

@@ -58,14 +58,29 @@ function lookAt({ axle, side }: Corner, changes: Changes): Look {
 
 /** Beyond this fluid, bearing and pad lack air: proposed only where nothing less holds. Common practice, no source [%] */
 export const MOST_PROPOSED_PCT = 85;
+
+/**
+ * The best of what can be made in a range: an open mouth, or from the least that a blank covers on. Where nothing there can be, the
+ * best that there would be.
+ */
+export function* bestBlanking(
+  look: Look,
+  least_pct: number,
+  [low, high]: readonly [number, number] = [0, MOST_PROPOSED_PCT],
+): Steps<number> {
+  const isOpenIn = low === 0;
+  if (low >= least_pct || (least_pct > high && !isOpenIn)) return yield* mostToSpare(look, [low, high]);
+  const covered = least_pct <= high ? yield* mostToSpare(look, [least_pct, high]) : 0;
+  if (!isOpenIn) return covered;
+  const [open, other] = [yield* look(0), yield* look(covered)];
+  return smallerMargin_K(other.verdict) > smallerMargin_K(open.verdict) ? covered : 0;
+}
+
 /**
  * The whole percent in a range with the largest smaller margin: where the hot margin, which falls, meets the cold one, which
  * grows. The middle of a range that has no whole percent.
  */
-export function* bestBlanking(
-  look: Look,
-  [low, high]: readonly [number, number] = [0, MOST_PROPOSED_PCT],
-): Steps<number> {
+function* mostToSpare(look: Look, [low, high]: readonly [number, number]): Steps<number> {
   function* isHotter(blanking_pct: number): Steps<boolean> {
     const { verdict } = yield* look(blanking_pct);
     return verdict.hotMargin_K < verdict.coldMargin_K;

@@ -21,6 +21,8 @@ export interface Plan {
   axles: AxlePlan[];
   /** Whose brakes have none. */
   withoutDuct: Axle[];
+  /** Whose blank cannot be cut for every step: the least that it covers, and whether so the set has fewer panels than wanted. */
+  uncut: { axle: Axle; least_pct: number; isShort: boolean }[];
 }
 
 /** Of a scenario whose phases leave weather, traffic and blanking to the sessions (`planGround`). */
@@ -36,11 +38,15 @@ function* planning(scenario: Scenario, { sessions, set }: PlanAsked): Steps<Plan
   const doubts = yield* marginDoubts(scenario);
   const tables = yield* axleTables(scenario, { conditions, candidates, doubts });
   const borders_C = cellBorders(sessions);
-  const axles = tables.map((all) => {
-    const cut = cuttable(scenario, all, candidates);
-    const known = { candidates: cut.candidates, conditions, borders_C, sessions, set };
-    return axlePlan(cut.tables, known);
-  });
+  const cut = tables.map((all) => cuttable(scenario, all, candidates));
+  const axles = cut.map((each) =>
+    axlePlan(each.tables, { candidates: each.candidates, conditions, borders_C, sessions, set }),
+  );
+  const uncut = cut
+    .filter((each) => each.candidates.length < candidates.length)
+    .map(({ tables: { axle }, candidates: { length }, least_pct }) => {
+      return { axle, least_pct, isShort: length - 1 < set.panels };
+    });
   const withoutDuct = (['front', 'rear'] as const).filter((axle) => !tables.some((t) => t.axle === axle));
-  return { borders_C, conditions, axles, withoutDuct };
+  return { borders_C, conditions, axles, withoutDuct, uncut };
 }

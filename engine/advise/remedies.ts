@@ -1,4 +1,5 @@
 /** What would help a corner that no blanking keeps in: each remedy is tried, and told by what it gains. */
+import { leastBlanking } from '../duct/least-blanking.ts';
 import { valueAt } from '../scenario/tree.ts';
 import { override, type Changes } from '../scenario/override.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -57,7 +58,8 @@ function* remedies(scenario: Scenario, of: Of): Steps<Remedy[]> {
 function* bestMargin(scenario: Scenario, changes: Changes, { axle, side }: Of): Steps<number> {
   const found = looksAt(scenario, changes).find(({ corner }) => corner.axle === axle && corner.side === side);
   if (!found) return -Infinity;
-  const at = yield* bestBlanking(found.look);
+  const { duct } = found.corner.brake;
+  const at = yield* bestBlanking(found.look, duct ? leastBlanking(duct) : 0);
   return smallerMargin_K((yield* found.look(at)).verdict);
 }
 

@@ -58,9 +58,9 @@ export interface Reach {
    * where the span has one. The least bad where there is no span.
    */
   best: Spare | null;
-  /** What can be fitted inside the span; empty where there is none. */
+  /** What can be fitted inside the span; empty where there is none, or where no blank can be made for it. */
   candidates: Spare[];
-  /** What to fit: the fittest of the candidates (`fittest.ts`); the least bad blanking where there is no span. */
+  /** What to fit: the fittest of the candidates (`fittest.ts`), if there is one; the least bad blanking where there is no span. */
   proposal: Spare | null;
   /** The draws of what is proposed; null where none were made. */
   drawn: CornerSpread | null;

@@ -70,7 +70,14 @@ export function planRecord(name: string, plan: Plan, notices: readonly string[])
       wet: each.isWet,
     })),
     axles: Object.fromEntries(plan.axles.map((axle) => [axle.axle, axleRecord(axle, plan.conditions)])),
-    notices: [...notices, ...plan.withoutDuct.map((axle) => `${axle}: there is no duct to blank`)],
+    notices: [
+      ...notices,
+      ...plan.withoutDuct.map((axle) => `${axle}: there is no duct to blank`),
+      ...plan.uncut.map(
+        ({ axle, least_pct, isShort }) =>
+          `${axle}: its blank covers at least ${Math.ceil(least_pct)} %, so no panel covers less${isShort ? ', and the set is smaller than asked' : ''}`,
+      ),
+    ],
   };
 }
 

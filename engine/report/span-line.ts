@@ -26,7 +26,7 @@ function bound(where: string, end: SpanBound | null): string {
 }
 
 function fit(spare: Spare | null): string {
-  if (!spare) return '';
+  if (!spare) return '; its blank cannot be cut that open';
   const margin_K = Math.min(spare.hotMargin_K, spare.coldMargin_K);
   const words = margin_K >= 0 ? `${margin_K.toFixed(0)} K to spare` : excess(spare);
   const { count } = spare;

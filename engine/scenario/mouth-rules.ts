@@ -1,12 +1,10 @@
 /** What a duct's mouth, its blank and its tape must agree in. */
 import { blankOf } from '../duct/blank-keys.ts';
-import { leastCovered } from '../duct/blank.ts';
+import { leastBlanking } from '../duct/least-blanking.ts';
 import { areaMouth } from '../duct/mouth-area.ts';
-import { mouthOutline } from '../duct/mouth-outline.ts';
 import { problem, type Problem } from './problem.ts';
-import type { Brake, Scenario } from './schema.ts';
+import type { Brake } from './schema.ts';
 import { tracedFault } from './traced-rules.ts';
-import { layOver } from './tree.ts';
 
 type Duct = NonNullable<Brake['duct']>;
 
@@ -39,7 +37,7 @@ function shapeProblem(key: string, duct: Duct): Problem | null {
 /** A plate in which no opening has room. */
 function blankProblem(key: string, duct: Duct): Problem | null {
   const { kind, slots, hole_mm } = blankOf(duct);
-  if (kind === 'edge' || leastOf(duct) < FULL_PCT) return null;
+  if (kind === 'edge' || leastBlanking(duct) < FULL_PCT) return null;
   switch (kind) {
     case 'slots':
       return problem(
@@ -58,34 +56,10 @@ function blankProblem(key: string, duct: Duct): Problem | null {
   }
 }
 
-const FULL_PCT = 100 - 1e-9;
-
-const leastOf = (duct: Duct): number => leastCovered(mouthOutline(duct), blankOf(duct));
+/** From here on nothing is left open [%] */
+export const FULL_PCT = 100 - 1e-9;
 
 function tapeProblem(key: string, { strip_mm, strip_overlap_mm = 0 }: Duct): Problem | null {
   if (strip_overlap_mm < strip_mm) return null;
   return problem(`${key}.strip_overlap_mm`, strip_overlap_mm, `less than strip_mm, ${strip_mm}`);
 }
-
-/** Blankings that a plate cannot be cut for: it leaves less open than asked, if it is fitted at all. */
-export function blankingProblems({ brakes, sides, blanking_pct }: Scenario): Problem[] {
-  return (['front', 'rear'] as const).flatMap((axle) => {
-    const names = [axle, `${axle}_left`, `${axle}_right`] as const;
-    return names.flatMap((name) => {
-      const share = blanking_pct[name];
-      const own = name === axle ? undefined : sides[name];
-      const duct = ductOf(brakes[axle], own);
-      if (share === undefined || share === 0 || !duct || blankOf(duct).kind === 'edge') return [];
-      const least = leastOf(duct);
-      if (share >= least || least >= FULL_PCT) return [];
-      const { kind } = blankOf(duct);
-      const expected = `0, or ${Math.ceil(least)} to 100: the least that a blank with ${NAMES[kind]} covers`;
-      return [problem(`blanking_pct.${name}`, share, expected)];
-    });
-  });
-}
-
-const NAMES = { edge: 'an edge', hole: 'a hole', slots: 'these slots', perforated: 'these holes' };
-
-const ductOf = (brake: Brake, own: unknown): Duct | null =>
-  (own === undefined ? brake : (layOver(brake, own) as Brake)).duct;

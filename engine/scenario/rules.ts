@@ -1,9 +1,10 @@
 /** What no single field can tell: values that must agree with each other. */
 import * as v from 'valibot';
+import { blankingProblems } from './blank-rules.ts';
 import { brakeSchema } from './brake-schema.ts';
 import { doubtProblems, endProblems } from './doubt-rules.ts';
 import { isLeaf, misfit } from './keys.ts';
-import { blankingProblems, mouthProblems } from './mouth-rules.ts';
+import { mouthProblems } from './mouth-rules.ts';
 import { layOver } from './tree.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';

@@ -13,8 +13,10 @@ import {
   type SpreadRecord,
 } from '../report/doubt-record.ts';
 import { summarise, type NoticeRecord, type StintRecord } from '../report/summary.ts';
+import { panelProblems } from '../scenario/blank-rules.ts';
 import { isCalibrated } from '../scenario/calibrated.ts';
 import { override, unknownKeys, type Changes } from '../scenario/override.ts';
+import { problemLine } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { compile } from '../stint/compile.ts';
 import { run } from '../stint/run.ts';
@@ -35,7 +37,8 @@ export function recordOf(job: Job): JobRecord {
   const spans = job.span ? spansOf(scenario, job.spread, base) : [];
   const record = summarise(run(model, 'summary'), spans);
   const isSaid = ({ text }: NoticeRecord): boolean => said.some((notice) => notice.text === text);
-  record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice))];
+  const unfit = panelProblems(scenario).map((each) => ({ kind: 'panels', text: problemLine(each) }));
+  record.notices = [...said, ...record.notices.filter((notice) => !isSaid(notice)), ...unfit];
   return { ...record, ...(job.spread && doubtOf(scenario, job.spread, base)) };
 }
 

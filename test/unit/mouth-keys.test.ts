@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { panelProblems } from '../../engine/scenario/blank-rules.ts';
 import { fieldAt, keysUnknown } from '../../engine/scenario/keys.ts';
 import { defaultScenario } from '../../engine/scenario/library.ts';
 import { mouthEntries } from '../../engine/scenario/mouth-schema.ts';
@@ -6,10 +7,11 @@ import { override, type Changes } from '../../engine/scenario/override.ts';
 import { parseScenario, type Parsed } from '../../engine/scenario/parse.ts';
 import { problemLine } from '../../engine/scenario/problem.ts';
 import type { Scenario } from '../../engine/scenario/schema.ts';
+import { recordOf } from '../../engine/shell/stint-job.ts';
 import { airPathOf, specOf } from '../../engine/stint/corners.ts';
 import { scenarioHash } from '../../web/state/scenario-hash.ts';
 import { bytesOf, shipped } from '../support/shipped.ts';
-import { changed, driven, settled } from '../support/stints.ts';
+import { changed, driven, settled, withPhases } from '../support/stints.ts';
 
 const KEYS = Object.keys(mouthEntries);
 const duct = 'brakes.front.duct';
@@ -175,6 +177,42 @@ describe('a key of the mouth', () => {
     expect(
       refused({ 'sides.front_left.duct.blank': 'perforated', 'blanking_pct.front_left': 40 }),
     ).toHaveLength(1);
+    expect(refused({ 'sides.front_left.duct.blank': 'perforated', 'blanking_pct.front': 40 })).toEqual([
+      line('front'),
+    ]);
+  });
+
+  it('of a blank is refused with a phase that fits what no such plate can be cut for', () => {
+    const plate = (set: Record<string, number | boolean>): string[] => {
+      const phases = [
+        { kind: 'push' as const, laps: 3 },
+        { kind: 'push' as const, laps: 3, set },
+      ];
+      const base = withPhases(phases, 6, changed({ ...short, 'blanking_pct.front': 75 }));
+      return problemsIn(parseScenario(withMouth({ blank: 'perforated' }, base)));
+    };
+    const line = (name: string): string =>
+      `stint.phases.1.set.blanking_pct.${name}: expected 0, or 65 to 100: the least that a blank with these holes covers, got 40`;
+    expect(plate({ 'blanking_pct.front': 40, 'blanking_pct.rear': 40 })).toEqual([line('front')]);
+    expect(plate({ 'blanking_pct.front_right': 40 })).toEqual([line('front_right')]);
+    expect(plate({ 'blanking_pct.front': 70, 'conditions.wet': true })).toEqual([]);
+  });
+
+  it('of a blank tells of panels at hand that cannot be made, and takes the scenario', () => {
+    const plates = withMouth({ blank: 'perforated' }, changed({ ...short, 'blanking_pct.front': 75 }));
+    expect(problemsIn(parseScenario(plates))).toEqual([]);
+    const told = [1, 2].map(
+      (i) =>
+        `${duct}.panels_pct.${i}: expected 0, or 65 to 100: the least that a blank with these holes covers, got ${20 + 20 * i}`,
+    );
+    expect(panelProblems(plates).map(problemLine)).toEqual(told);
+    const { notices } = recordOf({ scenario: plates, set: {}, span: false });
+    expect(notices.filter(({ kind }) => kind === 'panels').map(({ text }) => text)).toEqual(told);
+    const side = changed({ 'sides.rear_left.duct.blank': 'perforated', 'blanking_pct.rear': 0 });
+    expect(panelProblems(side).map(({ key }) => key)).toEqual(
+      [1, 2].map((i) => `sides.rear_left.duct.panels_pct.${i}`),
+    );
+    expect(shipped.flatMap(([, scenario]) => panelProblems(scenario))).toEqual([]);
   });
 });
 

@@ -105,7 +105,7 @@ export function spanSentence(span: SafeSpan, isCounted = true): string {
 }
 
 function fitWords(spare: Spare | null, isCounted: boolean): string {
-  if (!spare) return '';
+  if (!spare) return '; its blank cannot be cut that open';
   const runs = isCounted && spare.count ? `, ${runsIn(spare.count)} in` : '';
   const beyond = spare.blanking_pct > PRACTICE_PCT ? ', beyond practice' : '';
   return `; fit ${fittedName(spare)}, ${spareWords(spare)}${runs}${beyond}`;

@@ -134,10 +134,18 @@ export class Session {
     return parsed.ok ? this.#take(parsed, name) : parsed.problems;
   }
 
-  /** Another set of panels for an axle's mouth. Returns what was refused. */
+  /** Another set of panels for an axle's mouth. Returns what was refused: what nobody can cut is no panel. */
   fitPanels(axle: Axle, panels_pct: readonly number[]): readonly Problem[] {
-    const key = `brakes.${axle}.duct.panels_pct`;
-    return this.replace(withValue(this.#scenario, key, panels_pct), `${axle} panels`);
+    const next = withValue(this.#scenario, `brakes.${axle}.duct.panels_pct`, panels_pct) as Scenario;
+    const unfit = this.unfitPanels(axle, next);
+    return unfit.length > 0 ? unfit : this.replace(next, `${axle} panels`);
+  }
+
+  /** Panels of an axle's set that cannot be made for its mouth as it is, or as it would be. */
+  unfitPanels(axle: Axle, scenario = this.#scenario): readonly Problem[] {
+    return checks()
+      .panelProblems(scenario)
+      .filter(({ key }) => key.startsWith(`brakes.${axle}.`));
   }
 
   /** Drops what one side of an axle has of its own, as one step. */

@@ -3,6 +3,7 @@ import { cuttable } from '../../../engine/advise/cuttable.ts';
 import { finished } from '../../../engine/advise/finished.ts';
 import type { Fitted } from '../../../engine/advise/panel-table.ts';
 import { planFor } from '../../../engine/advise/plan.ts';
+import { planRecord } from '../../../engine/report/plan-record.ts';
 import { leastCovered } from '../../../engine/duct/blank.ts';
 import { blankOf, mouthOutline } from '../../../engine/scenario/mouth.ts';
 import { smallEvent } from '../../support/events.ts';
@@ -33,7 +34,11 @@ const least_pct = leastCovered(mouthOutline(duct!), blankOf(duct!));
 
 describe('what can be cut', () => {
   it('is every step where a straight edge covers', () => {
-    expect(cuttable(toyStint({}), tables, CANDIDATES)).toEqual({ tables, candidates: CANDIDATES });
+    expect(cuttable(toyStint({}), tables, CANDIDATES)).toEqual({
+      tables,
+      candidates: CANDIDATES,
+      least_pct: 0,
+    });
   });
 
   it('is an open mouth and what leaves a rim and bars, with the rows that go with it', () => {
@@ -44,12 +49,17 @@ describe('what can be cut', () => {
   });
 
   it('is all that a plan brings, however many were asked for', () => {
-    const [front] = finished(planFor(perforated, smallEvent)).axles;
+    const { axles, uncut } = finished(planFor(perforated, smallEvent));
+    const [front] = axles;
+    expect(uncut).toEqual([{ axle: 'front', least_pct, isShort: false }]);
     for (const { blanking_pct } of front!.panels.slice(1))
       expect(blanking_pct).toBeGreaterThanOrEqual(least_pct);
     const few = { ...smallEvent, set: { panels: 5, least_pct: 25, most_pct: 50 } };
-    const [scarce] = finished(planFor(perforated, few)).axles;
+    const plan = finished(planFor(perforated, few));
+    const [scarce] = plan.axles;
     const steps = [25, 30, 35, 40, 45, 50].filter((pct) => pct >= least_pct);
     expect(scarce!.panels).toHaveLength(1 + Math.min(5, steps.length));
+    expect(plan.uncut).toEqual([{ axle: 'front', least_pct, isShort: steps.length < 5 }]);
+    expect(planRecord('', plan, []).notices[0]).toMatch(/^front: its blank covers at least \d+ %.*smaller/);
   });
 });

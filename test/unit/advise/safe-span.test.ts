@@ -3,6 +3,7 @@ import { answering } from '../../../engine/advise/answering.ts';
 import { finished } from '../../../engine/advise/finished.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
 import { spanTogether, type SafeSpan } from '../../../engine/advise/span.ts';
+import { leastBlanking } from '../../../engine/duct/least-blanking.ts';
 import { layOver } from '../../../engine/scenario/tree.ts';
 import { shippedStint } from '../../../engine/scenario/library.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
@@ -165,6 +166,25 @@ describe('what is proposed', () => {
       blanking_pct: middle,
       panel: 1,
     });
+  });
+
+  it('is what its plate can be cut for, or nothing where that is too closed', () => {
+    const plate = 'perforated';
+    const plates = changed({
+      'conditions.ambient_C': 38,
+      'blanking_pct.front': 75,
+      'blanking_pct.rear': 75,
+      'brakes.front.duct.blank': plate,
+      'brakes.rear.duct.blank': plate,
+    });
+    const least = leastBlanking(plates.brakes.rear.duct!);
+    const wide = spanOf(plates, rear);
+    expect(wide.candidates.map(({ blanking_pct }) => blanking_pct)).toEqual([0, 75]);
+    expect(least).toBeGreaterThan(60);
+    expect(wide.best!.blanking_pct === 0 || wide.best!.blanking_pct >= least).toBe(true);
+    const narrow = spanOf(plates);
+    expect(narrow.span_pct![1]).toBeLessThan(leastBlanking(plates.brakes.front.duct!));
+    expect([narrow.candidates, narrow.proposal]).toEqual([[], null]);
   });
 
   it('is never more than 85 %, although more may be in', () => {

@@ -147,6 +147,11 @@ describe('the session', () => {
     expect(session.scenario).toBe(before);
     session.undo();
     expect(session.scenario.brakes.rear.duct?.panels_pct).toEqual([0, 40, 60, 75, 85]);
+    session.change({ 'brakes.rear.duct.blank': 'hole', 'blanking_pct.rear': 75 }, 'rear blank');
+    const [unfit, ...others] = session.fitPanels('rear', [10, 60, 75]);
+    expect(unfit).toMatchObject({ key: 'brakes.rear.duct.panels_pct.0', value: '10' });
+    expect(others).toEqual([]);
+    expect(session.scenario.brakes.rear.duct?.panels_pct).toEqual([0, 40, 60, 75, 85]);
   });
 
   it('names a step by what it changed, from what to what, and back', () => {

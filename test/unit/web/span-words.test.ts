@@ -68,6 +68,9 @@ describe('the safe span in words', () => {
     expect(plain(spanSentence(span()))).toBe('Safe on counted laps from 54 to 61 %; fit 57 %, 8 K to spare.');
     const panel = { blanking_pct: 60, panel: 2, hotMargin_K: 3, coldMargin_K: 4, count: null };
     expect(plain(spanSentence(span({ proposal: panel })))).toContain('; fit panel C (60 %), 3 K to spare.');
+    expect(plain(spanSentence(span({ proposal: null })))).toBe(
+      'Safe on counted laps from 54 to 61 %; its blank cannot be cut that open.',
+    );
     const closed = { blanking_pct: 96, panel: null, hotMargin_K: 30, coldMargin_K: 9, count: null };
     expect(plain(spanSentence(span({ proposal: closed })))).toContain(
       '; fit 96 %, 9 K to spare, beyond practice.',
