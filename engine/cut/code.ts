@@ -14,6 +14,8 @@ const MODULUS = CODE_ALPHABET.length; // 31
 const RADIX = 3;
 /** Characters that stand for what the panel was made for. */
 const MARK_LENGTH = 4;
+/** With letter and axle before these, and the check behind them. */
+const CODE_LENGTH = MARK_LENGTH + 3;
 
 /** A text of the alphabet with its check character behind it. */
 export function withCheck(body: string): string {
@@ -45,6 +47,12 @@ export function panelCode(letter: string, axle: 'front' | 'rear', madeFor: reado
   }
   return withCheck(`${letter}${axle === 'front' ? 'F' : 'R'}${characters}`);
 }
+
+/** Whether a text is as long as the code of a panel and yet none: somebody misread it, or mistyped it. */
+export const isMisread = (text: string): boolean => {
+  const typed = text.replace(/\s/g, '');
+  return /^[a-z0-9]+$/i.test(typed) && typed.length === CODE_LENGTH && !isCode(typed);
+};
 
 /** FNV-1a, 32 bit. */
 function hashed(text: string): number {

@@ -4,12 +4,13 @@ import { blankFor, pointsPerMm, type Covered } from '../duct/blank.ts';
 import { blankOf } from '../duct/blank-keys.ts';
 import { mouthOutline, type MouthOutline } from '../duct/mouth-outline.ts';
 import { taped } from '../scenario/mouth.ts';
-import type { Problem } from '../scenario/problem.ts';
+import { problem, type Problem } from '../scenario/problem.ts';
 import type { Duct } from '../scenario/schema.ts';
 import { memo } from '../stint/memo.ts';
 import { nearestStrips, type StripFit } from '../scenario/tape.ts';
 import type { Bed } from './bed.ts';
 import { cautionsFor } from './cautions.ts';
+import { isMisread } from './code.ts';
 import { UNCORRECTED, type Correction } from './correction.ts';
 import { sheetDxf } from './dxf.ts';
 import { codeOf, type PanelWords } from './face.ts';
@@ -91,8 +92,8 @@ export function cutSheets(request: CutRequest): CutSheets {
     request.panels.map((panel) => wantedAt(side, duct, panel, request)),
   );
   const drawn = wanted.map((each) => piecesOf(each, request));
-  const problems = unlike(drawn.flatMap((each) => each.problems));
-  const { bed, correction, by, date, isExample, axle } = request;
+  const { bed, correction, by, date, isExample, axle, supersedes } = request;
+  const problems = unlike([...drawn.flatMap((each) => each.problems), ...oldCodeProblems(supersedes)]);
   const title = ['Panels ' + axle, by && `by ${by}`, date].filter(Boolean).join(', ');
   const frame: FrameWish = { bed, correction, title, isExample, cautions: 'cut' };
   const laid = layOut(problems.length > 0 ? [] : drawn.flatMap(({ pieces }) => pieces), frame);
@@ -120,6 +121,11 @@ function wantedAt(
   const drawn = panelFor({ duct, blanking_pct, hold, fastener, corner_mm });
   return { ...drawn, mouth, duct, words, strips: nearestStrips(blanking_pct, taped(duct)) };
 }
+
+const oldCodeProblems = (code: string): Problem[] =>
+  isMisread(code)
+    ? [problem('supersedes', code, 'the code of a panel', 'a character is wrong or two are exchanged')]
+    : [];
 
 const mouthWords = ({ kind, width_mm, height_mm }: MouthOutline): string =>
   kind === 'round' ? `round, ${mm(width_mm)} mm` : `${kind}, ${mm(width_mm)} x ${mm(height_mm)} mm`;

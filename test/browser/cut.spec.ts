@@ -118,6 +118,9 @@ test('the rulers measure 100 mm in the PDF that is printed, corrected by what wa
   expect(second.across.some((mm, i) => Math.abs(mm - 10000 / 98) <= 0.1 && true100(second.up[i]!))).toBe(
     true,
   );
+
+  await page.reload();
+  await expect(page.locator('.paper').first()).toContainText('CORRECTED');
 });
 
 test('by keyboard alone a round mouth is chosen, undone and gone from; axe finds nothing, nothing is wider than 320 pixels', async ({

@@ -134,6 +134,17 @@ describe('sheets to be cut', () => {
     expect(linesOf({ ...narrow, kerf_mm: 0.2 })).toEqual([]);
   });
 
+  it('supersede no panel whose code was misread, but whatever else a panel was called', () => {
+    const [{ code }] = cutSheets(ask({})).facts as [{ code: string }];
+    const [a, b, ...rest] = code;
+    const exchanged = `${b}${a}${rest.join('')}`;
+    const said = (supersedes: string): string[] => linesOf(ask({}, { supersedes }));
+    expect([code, code.toLowerCase(), 'old B', ''].flatMap(said)).toEqual([]);
+    expect(said(exchanged)).toEqual([
+      `supersedes: expected the code of a panel, got '${exchanged}' (a character is wrong or two are exchanged)`,
+    ]);
+  });
+
   it('give every panel a code of its own: another fastener is another panel, another page is not', () => {
     const codes = (more: Partial<CutRequest>): string[] =>
       cutSheets(ask({}, more)).facts.map(({ code }) => code);

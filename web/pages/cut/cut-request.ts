@@ -103,4 +103,5 @@ const NAMES: Record<string, string> = {
   'bed.width_mm': 'Width of the bed',
   'bed.height_mm': 'Height of the bed',
   bed: 'Bed',
+  supersedes: 'Supersedes',
 };

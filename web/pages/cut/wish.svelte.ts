@@ -21,6 +21,8 @@ export interface Wish extends Pick<
   hasTape: boolean;
 }
 
+const NAME = 'emberlap panels 1';
+
 export const wish = $state<Wish>({
   axle: 'front',
   side: 'both',
@@ -36,9 +38,27 @@ export const wish = $state<Wish>({
   up_mm: 100,
   by: '',
   supersedes: '',
-  date: isoDay(Date.now()),
   hasTape: false,
+  ...kept(),
+  date: isoDay(Date.now()),
 });
 
+/** A page that is loaded anew has what was typed in it, or a kerf would be lost unseen; the day is today's. */
+export function keep(): void {
+  try {
+    sessionStorage.setItem(NAME, JSON.stringify(wish));
+  } catch {
+    // denied or full: it holds until the page is left
+  }
+}
+
+function kept(): Partial<Wish> {
+  try {
+    return (JSON.parse(sessionStorage.getItem(NAME) ?? '{}') as Partial<Wish> | null) ?? {};
+  } catch {
+    return {};
+  }
+}
+
 /** Whether the page was open before: then it is as it was left. */
-export const opened = { before: false };
+export const opened = { before: Object.keys(kept()).length > 0 };
