@@ -39,6 +39,7 @@ export interface CutRequest {
   by: string;
   supersedes: string;
   modelHash: string;
+  hasTape: boolean;
   /** Whether the window has no source. */
   isExample: boolean;
 }
@@ -101,7 +102,7 @@ export function cutSheets(request: CutRequest): CutSheets {
   return {
     kind: 'cut',
     panels: all.length > 0 ? [] : textsOf(laid),
-    tape: all.length > 0 ? [] : textsOf(tapeSheets(wanted, frame)),
+    tape: all.length > 0 || !request.hasTape ? [] : textsOf(tapeSheets(wanted, frame)),
     facts: wanted.map(factsOf),
     cautions: cautionsFor('cut', isExample),
     problems: all,

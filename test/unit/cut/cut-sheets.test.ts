@@ -36,6 +36,7 @@ const ask = (
   by: '',
   supersedes: '',
   modelHash: '12ab 34cd',
+  hasTape: true,
   isExample: false,
   ...more,
 });

@@ -55,7 +55,7 @@ test('where there is no duct nothing is asked for', () => {
 });
 
 test('every page of panels and of tape says that it is not for a car while the window has no source', () => {
-  const { panels, tape, cautions } = drawn({ side: 'both' });
+  const { panels, tape, cautions } = drawn({ side: 'both', hasTape: true });
   expect(panels.length).toBeGreaterThan(1);
   expect(tape.length).toBeGreaterThan(0);
   for (const { svg, files } of [...panels, ...tape])

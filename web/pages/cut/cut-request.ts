@@ -50,6 +50,7 @@ export function cutRequest(scenario: Scenario, wish: Wish): CutRequest | null {
     by: wish.by.trim(),
     supersedes: wish.supersedes.trim(),
     modelHash: scenarioHash(scenario),
+    hasTape: wish.hasTape,
     isExample: isExampleWindow(scenario),
   };
 }
