@@ -24,7 +24,7 @@ export interface TapeWish extends TapeLaying {
   insteadOf: string;
 }
 
-const LINE_MM = 3.6;
+const LINE_MM = 3.7;
 /** Between the plan and its words, and the arrows that stand higher than these [mm] */
 const UNDER_MM = 6;
 const LETTER_MM = 2.5;

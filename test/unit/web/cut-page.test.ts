@@ -10,7 +10,7 @@ import {
   choicesAt,
   cutFileName,
   cutRequest,
-  problemWords,
+  problemLines,
   refusedMeasure,
   tapeLine,
   worthLine,
@@ -76,7 +76,7 @@ test('who, date and what is superseded are on the sheets, and each corner has a 
 test('what is wrong is said once for both sides, and nothing is drawn', () => {
   const { panels, problems } = drawn({ side: 'both', letters: ['C'], bed: 'bed', bed_mm: [100, 400] });
   expect(panels).toEqual([]);
-  expect(problems.map(problemWords)).toEqual(['Width of the bed: expected 160 to 5000, got 100.']);
+  expect(problemLines(problems)).toEqual(['Width of the bed: expected 160 to 5000, got 100.']);
 });
 
 test('a ruler that measures 97 to 103 mm is made good, beyond it is refused in one sentence', () => {
@@ -95,10 +95,13 @@ test('a kerf is of a machine: a template that is traced along its line has none'
   expect(text).toContain('the path allows for the kerf of 0.2 mm: set none at the machine');
 });
 
-test('what is wrong with one panel of a set names it', () => {
-  const { problems } = drawn({ typed_pct: 2 });
-  expect(problems.map(problemWords)).toEqual([
-    'Panel X, blanking: expected a plate wider than 6 mm, got 2 (its corners have no room).',
+test('what is wrong with panels of a set names them, once where it is alike', () => {
+  expect(problemLines(drawn({ typed_pct: 2 }).problems)).toEqual([
+    'Panel X: blanking: expected a plate wider than 6 mm, got 2 (its corners have no room).',
+  ]);
+  const slots = withValue(defaultScenario(), 'brakes.front.duct.blank', 'slots') as Scenario;
+  expect(problemLines(drawn({ letters: ['B', 'C'] }, slots).problems)).toEqual([
+    expect.stringMatching(/^Panel B, C: fasteners: expected room for 2 holes .*, got room for 0 /),
   ]);
 });
 

@@ -84,25 +84,33 @@ export const tapeLine = ({ letter, blanking_pct, strips }: PanelFacts): string =
     ? `${letter}, ${percent(blanking_pct)}: less than half a strip of tape`
     : `${letter}, ${percent(blanking_pct)}: ${strips.strips} strip${strips.strips === 1 ? '' : 's'} cover ${percent(strips.pct)}`;
 
-/** What is wrong, as a person reads it: "Panel B, blanking: expected ...". */
-export function problemWords({ key, value, expected, hint }: Problem): string {
-  const [, panel, rest] = /^(panel \w+)\.(.*)$/.exec(key) ?? [null, '', key];
-  const name = NAMES[rest] ?? rest;
-  const what = panel ? `${capital(panel)}, ${name.toLowerCase()}` : name;
-  return `${what}: expected ${expected}, got ${value.replaceAll("'", '')}${hint && ` (${hint})`}.`;
+/** What is wrong, as a person reads it; what is alike of several panels once: "Panel B, C: fasteners: expected ...". */
+export function problemLines(problems: readonly Problem[]): string[] {
+  const whose = new Map<string, string[]>();
+  for (const each of problems) {
+    const [, letter = '', rest = each.key] = /^panel (\w+)\.(.*)$/.exec(each.key) ?? [];
+    const words = problemWords({ ...each, key: rest });
+    whose.set(words, [...(whose.get(words) ?? []), letter]);
+  }
+  return [...whose].map(([words, letters]) =>
+    letters[0] ? `Panel ${letters.join(', ')}: ${words}` : capital(words),
+  );
 }
 
+const problemWords = ({ key, value, expected, hint }: Problem): string =>
+  `${NAMES[key] ?? key}: expected ${expected}, got ${value.replaceAll("'", '')}${hint && ` (${hint})`}.`;
+
 const NAMES: Record<string, string> = {
-  corner_mm: 'Corner radius',
-  kerf_mm: 'Kerf of the tool',
-  blanking_pct: 'Blanking',
-  longest_mm: 'Longest dimension',
-  hold: 'Fasteners',
-  pull_tab: 'Tab to pull by',
-  size: 'Size',
-  'correction.measured_mm': 'Rulers',
-  'bed.width_mm': 'Width of the bed',
-  'bed.height_mm': 'Height of the bed',
-  bed: 'Bed',
-  supersedes: 'Supersedes',
+  corner_mm: 'corner radius',
+  kerf_mm: 'kerf of the tool',
+  blanking_pct: 'blanking',
+  longest_mm: 'longest dimension',
+  hold: 'fasteners',
+  pull_tab: 'tab to pull by',
+  size: 'size',
+  'correction.measured_mm': 'rulers',
+  'bed.width_mm': 'width of the bed',
+  'bed.height_mm': 'height of the bed',
+  bed: 'bed',
+  supersedes: 'supersedes',
 };
