@@ -17,10 +17,18 @@ import { rowOf, type Row } from './rows.ts';
 
 const TIMES = 3;
 const SPANS = 8;
+/** As a plan brings them, an open mouth first. */
+const panels = [0, 40, 55, 70, 80].map((blanking_pct) => ({
+  letter: '',
+  blanking_pct,
+  sides_pct: null,
+  step_K: 0,
+}));
 const map: MapAsked = {
   across: { key: 'conditions.ambient_C', values: Array.from({ length: 12 }, (_, i) => 2 + 3 * i) },
   down: { key: 'traffic.gap_m', values: [null, 80, 50, 35, 25, 18, 12, 8] },
   sample: { draws: 32, seed: 1 },
+  sets: (['front', 'rear'] as const).map((axle) => ({ axle, panels })),
 };
 
 /** Another altitude each time, so that nothing is remembered. */

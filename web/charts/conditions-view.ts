@@ -36,23 +36,6 @@ const FOOT_PX = 28;
 
 export const heightOfMap = (rows: number): number => TOP_PX + FOOT_PX + rows * (rows > 2 ? 34 : 64);
 
-/** Of the panels whose blanking is inside the span the one nearest to the best; an open mouth counts. Null: none is. */
-export function panelIn(
-  { span_pct, best }: MapCell,
-  panels: readonly Pick<PlannedPanel, 'blanking_pct'>[],
-): number | null {
-  if (!span_pct || !best) return null;
-  const [low, high] = span_pct;
-  let found: number | null = null;
-  let nearest = Infinity;
-  for (const [i, { blanking_pct }] of panels.entries()) {
-    const away = Math.abs(blanking_pct - best.blanking_pct);
-    if (blanking_pct < low || blanking_pct > high || away >= nearest) continue;
-    [found, nearest] = [i, away];
-  }
-  return found;
-}
-
 export function conditionsView(
   corner: MapCorner,
   panels: readonly PlannedPanel[],
@@ -63,7 +46,7 @@ export function conditionsView(
   const height = heightOfMap(rows) - TOP_PX - FOOT_PX;
   const frame = { left: LEFT_PX, top: TOP_PX, width: Math.max(1, width - LEFT_PX - 2), height };
   const [cellWidth, cellHeight] = [frame.width / columns, frame.height / rows];
-  const fits = corner.rows.map((cells) => cells.map((cell) => panelIn(cell, panels)));
+  const fits = corner.rows.map((cells) => cells.map(({ fit }) => fit));
   const x = (column: number): number => frame.left + column * cellWidth;
   const y = (row: number): number => frame.top + row * cellHeight;
   const pathOf = (margin: (cell: MapCell) => number): string =>

@@ -194,5 +194,5 @@ export function cellWords(
 export function mapSummary({ rows }: ConditionsMap['corners'][number]): string {
   const cells = rows.flat();
   const inside = cells.filter(({ span_pct }) => span_pct).length;
-  return `Some blanking stays in the window in ${inside} of ${cells.length} conditions. Each takes the panel nearest to its best; the rule above is coarser.`;
+  return `Some blanking stays in the window in ${inside} of ${cells.length} conditions. Each takes the panel with most to spare, each side against its doubt; the rule above is coarser.`;
 }

@@ -1,5 +1,5 @@
 /**
- * Plans an event when it is asked to: a map of conditions, then which panels to bring, then how sure each session is. By the pool
+ * Plans an event when it is asked to: which panels to bring, then a map of conditions with them, then how sure each session is. By the pool
  * of workers that the stint's page uses, which goes first, and grants one of them while the hand moves there.
  */
 import type { ConditionsMap, Findings, Plan, Question, Scenario, Sought } from '../../engine/index.ts';
@@ -88,13 +88,14 @@ export class Planning {
       what: string,
       question: Omit<Question<What>, 'driven'>,
     ): Promise<Findings[What]> => this.#find(what, { ...question, driven: scenario }, signal);
+    const plan = await find<'plan'>('Sets of panels', { sought: 'plan', scenario, sample: null, event });
+    const sets = plan.axles.map(({ axle, panels }) => ({ axle, panels }));
     const map = await find<'conditions'>('Map of conditions', {
       sought: 'conditions',
       scenario: { ...scenario, traffic: { ...scenario.traffic, gap_m: null, gap_s: null } },
       sample: null,
-      map: { ...mapAsked(event.sessions, axis), sample: WEIGHING },
+      map: { ...mapAsked(event.sessions, axis), sample: WEIGHING, sets },
     });
-    const plan = await find<'plan'>('Sets of panels', { sought: 'plan', scenario, sample: null, event });
     const predicted: (Predicted | null)[] = [];
     for (const [s, session] of event.sessions.entries()) {
       const day = likelyDay(plan, s);

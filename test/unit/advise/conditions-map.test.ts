@@ -4,6 +4,7 @@ import { conditionsMap, type ConditionsMap, type MapAsked } from '../../../engin
 import { finished } from '../../../engine/advise/finished.ts';
 import { weighed_K } from '../../../engine/advise/margin-doubt.ts';
 import { safeSpans } from '../../../engine/advise/safe-span.ts';
+import type { SetOfAxle } from '../../../engine/advise/map-panels.ts';
 import type { Search } from '../../../engine/advise/search.ts';
 import { supposing } from '../../../engine/advise/supposing.ts';
 import type { Scenario } from '../../../engine/scenario/schema.ts';
@@ -74,6 +75,72 @@ describe('a map of conditions', () => {
     });
   });
 
+  const setOf = (shares: number[], right_by = 0): SetOfAxle['panels'] =>
+    [0, ...shares].map((blanking_pct, i) => ({
+      letter: i === 0 ? '' : 'ABCDE'[i - 1]!,
+      blanking_pct,
+      sides_pct: right_by && i > 0 ? { left: blanking_pct, right: blanking_pct + right_by } : null,
+      step_K: 0,
+    }));
+  const uneven = changed(
+    {
+      'brakes.front.window.bite_C': 330,
+      'sides.front_right.duct.recovery': 0.7,
+      'sides.front_left.duct.leak_cm2': 12,
+    },
+    toy,
+  );
+  it.each<[string, Scenario, number[], number]>([
+    ['few panels', toy, [40, 60], 0],
+    ['many', toy, [25, 35, 45, 50, 55, 60, 65, 70, 90], 0],
+    ['left and right that differ', uneven, [25, 40, 55, 70], 5],
+  ])(
+    'names in each cell the panel that all of them tried one by one show to be the best: %s',
+    (_, scenario, shares, right_by) => {
+      const sets = [
+        { axle: 'front', panels: setOf(shares, right_by) },
+        { axle: 'rear', panels: setOf(shares) },
+      ] as const;
+      const found = finished(conditionsMap(scenario, { ...asked, sets }));
+      const fits = new Set<number | null>();
+      for (const { axle, panels } of sets) {
+        const corners = found.corners.filter((corner) => corner.axle === axle);
+        const seen = (r: number, i: number): (readonly [inside: boolean, weighed: number])[] => {
+          const changes = {
+            [asked.across.key]: asked.across.values[i]!,
+            [asked.down.key]: asked.down.values[r]!,
+          };
+          const answer = answering({ scenario: changed(changes, scenario) });
+          return panels.map(({ blanking_pct, sides_pct }) => {
+            const all = corners.map(({ side, doubt }) => {
+              const [outcome] = [
+                ...answer({ at: [{ axle, side, blanking_pct: sides_pct?.[side] ?? blanking_pct }] }),
+              ];
+              return { isIn: outcome!.verdict.status === 'in', K: weighed_K(outcome!.verdict, doubt) };
+            });
+            return [all.every(({ isIn }) => isIn), Math.min(...all.map(({ K }) => K))] as const;
+          });
+        };
+        for (const [r, row] of corners[0]!.rows.entries())
+          for (const [i] of row.entries()) {
+            const inside = seen(r, i).map(([isIn, K]) => (isIn ? K : -Infinity));
+            const most_K = Math.max(...inside);
+            const best = most_K === -Infinity ? null : inside.indexOf(most_K);
+            for (const { rows } of corners) expect(rows[r]![i]!.fit).toBe(best);
+            fits.add(best);
+          }
+      }
+      expect(fits.size).toBeGreaterThan(2);
+    },
+  );
+
+  it('needs few runs more for the panels of a set', () => {
+    const sets = (['front', 'rear'] as const).map((axle) => ({ axle, panels: setOf([40, 55, 70, 80]) }));
+    const more = runsOf(conditionsMap(toy, { ...asked, sets })) - runsOf(conditionsMap(toy, asked));
+    expect(more).toBeGreaterThan(0);
+    expect(more / (2 * 4 * 3)).toBeLessThan(2.5);
+  });
+
   it('needs few runs a cell: each begins where its neighbour ended', () => {
     const across = { ...asked.across, values: Array.from({ length: 12 }, (_, i) => 2 + 3 * i) };
     const runs = runsOf(conditionsMap(toy, { ...asked, across })) - asked.sample.draws - 1;
@@ -83,7 +150,7 @@ describe('a map of conditions', () => {
   it('says why where nothing is judged, and where no blanking holds', () => {
     const rest = { ...asked, across: { key: 'brakes.front.window.from_lap', values: [2, 40] } };
     const [front] = finished(conditionsMap(toy, rest)).corners;
-    expect(front!.rows[0]![1]).toEqual({ span_pct: null, best: null, why: 'not judged' });
+    expect(front!.rows[0]![1]).toEqual({ span_pct: null, best: null, why: 'not judged', fit: null });
     const limits = { ...asked, across: { key: 'brakes.front.window.face_peak_C', values: [420, 1200] } };
     const [narrow] = finished(conditionsMap(toy, limits)).corners;
     expect(narrow!.rows[0]![0]).toMatchObject({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultScenario } from '../../../engine/scenario/library.ts';
 import type { MapCell, MapCorner, PlannedPanel } from '../../../engine/index.ts';
-import { conditionsView, movedCell, panelIn } from '../../../web/charts/conditions-view.ts';
+import { conditionsView, movedCell } from '../../../web/charts/conditions-view.ts';
 import { doneWords, ruleWords } from '../../../web/display/plan-words.ts';
 import { pageAt } from '../../../web/frame/pages.ts';
 import {
@@ -84,23 +84,14 @@ describe('the map of conditions', () => {
     expect(Math.max(...across.values.map(Number))).toBe(55);
   });
 
-  it('gives a cell the panel of its span that is nearest to the best, and none where none is inside', () => {
-    const panels = [0, 40, 60, 80].map((blanking_pct) => ({ blanking_pct }));
-    const best = { blanking_pct: 58, hotMargin_K: 10, coldMargin_K: 10, weighed_K: 10 };
-    expect(panelIn({ span_pct: [30, 90], best, why: null }, panels)).toBe(2);
-    expect(panelIn({ span_pct: [30, 59], best, why: null }, panels)).toBe(1);
-    expect(panelIn({ span_pct: [41, 59], best, why: null }, panels)).toBeNull();
-    expect(panelIn({ span_pct: null, best, why: 'swing' }, panels)).toBeNull();
-  });
-
   it('writes on each region its panel, or why there is none', () => {
     const best = { blanking_pct: 50, hotMargin_K: 10, coldMargin_K: 10, weighed_K: 10 };
     const out = { ...best, hotMargin_K: -10 };
     const rows: MapCell[][] = [
       [
-        { span_pct: [0, 60], best, why: null },
-        { span_pct: [45, 60], best, why: null },
-        { span_pct: null, best: out, why: 'hot when open' },
+        { span_pct: [0, 60], best, why: null, fit: 1 },
+        { span_pct: [45, 60], best, why: null, fit: null },
+        { span_pct: null, best: out, why: 'hot when open', fit: null },
       ],
     ];
     const panels = ['', 'A'].map((letter, i) => ({ letter, blanking_pct: 30 * i }) as PlannedPanel);
