@@ -2,6 +2,7 @@
 import type {
   AxlePlan,
   ConditionsMap,
+  CornerResult,
   LikelyCondition,
   MapCell,
   PlannedPanel,
@@ -27,6 +28,10 @@ export function coverWords({ blanking_pct, sides_pct }: PlannedPanel): string {
     .map(([side, pct]) => `${side} ${percent(pct)}`)
     .join(', ');
 }
+
+/** The set as one side has it. */
+export const panelsOf = (panels: readonly PlannedPanel[], side: CornerResult['side']): PlannedPanel[] =>
+  panels.map((panel) => ({ ...panel, blanking_pct: panel.sides_pct?.[side] ?? panel.blanking_pct }));
 
 /** The same of a place in the set; nothing for an open mouth. */
 export function coverAt(panels: readonly PlannedPanel[], place: number): string {
@@ -123,7 +128,7 @@ export function bringWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): st
   const named = (is: (place: number) => boolean): string =>
     listWords(
       axle.panels.flatMap((panel, place) =>
-        place > 0 && is(place) ? [`${panel.letter} (${coverWords(panel)})`] : [],
+        place > 0 && is(place) ? [`${panel.letter}${NBSP}(${coverWords(panel)})`] : [],
       ),
     );
   const bring = named((place) => !home.includes(place));

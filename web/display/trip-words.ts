@@ -56,7 +56,7 @@ export function tripLines(
   session: number,
 ): TripLine[] {
   const found = predicted[session];
-  return (found?.forecast.readings ?? []).flatMap((reading) => {
+  const lines = (found?.forecast.readings ?? []).flatMap((reading) => {
     const axle = plan.axles.find((each) => each.axle === reading.axle);
     const right = found?.panels[reading.axle];
     const known = axle?.sessions[session];
@@ -64,11 +64,27 @@ export function tripLines(
     const start = known.fits.find(({ panel }) => panel === right)?.start ?? right;
     const places = [...new Set([start, right])];
     const fit = { panels: axle.panels, places, isStopPlanned: known.beforeStop !== null };
+    const { axle: name } = reading;
     return [
-      { corner: capital(cornerName(reading)), hot: hotWords(reading, fit), cold: coldWords(reading, fit) },
+      { name, corner: cornerName(reading), hot: hotWords(reading, fit), cold: coldWords(reading, fit) },
     ];
   });
+  return alikeAsOne(lines).map(({ corner, hot, cold }) => ({ corner: capital(corner), hot, cold }));
 }
+
+interface Named extends TripLine {
+  name: Axle;
+}
+
+/** Sides that are told the same are told once, for their axle. */
+const alikeAsOne = (lines: readonly Named[]): Named[] =>
+  lines.flatMap((line, i) => {
+    const twin = lines.findIndex(
+      ({ name, hot, cold }, j) => j !== i && name === line.name && hot === line.hot && cold === line.cold,
+    );
+    if (twin < 0) return [line];
+    return twin < i ? [] : [{ ...line, corner: line.name }];
+  });
 
 export const fromLaps = ({ brakes: { front, rear } }: Pick<Scenario, 'brakes'>): Record<Axle, number> => ({
   front: front.window.from_lap,

@@ -124,6 +124,16 @@ describe('the trip card', () => {
     );
   });
 
+  it('tells sides that are told the same once, and others apart', () => {
+    const plan = planOf([fit(2)], 0.9);
+    const left: CornerReading = { ...reading, side: 'left' };
+    const right: CornerReading = { ...reading, side: 'right', above_K: kelvin(586) };
+    const cornersOf = (readings: CornerReading[]): string[] =>
+      tripLines({ plan, predicted: predictedOf(2, readings) }, 0).map(({ corner }) => corner);
+    expect(cornersOf([left, right])).toEqual(['Front']);
+    expect(cornersOf([left, { ...right, below_K: kelvin(300) }])).toEqual(['Front left', 'Front right']);
+  });
+
   it('says where the set has no more to give', () => {
     expect(tripped(planOf([fit(0)], 0.9), 0)[0]).toContain('nothing is left to open');
     expect(tripped(planOf([fit(3)], 0.9), 3)[1]).toContain('the set has nothing more closed');

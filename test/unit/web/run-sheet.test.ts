@@ -80,6 +80,16 @@ describe('the run sheet', () => {
     expect(row('Duct')?.[0]).toMatch(/^110 × 100\u00a0mm, 70\u00a0%/);
   });
 
+  it.each(['', ' ', '-', '?', 'Example data', 'none', 'unknown', 'n/a', 'TBD'])(
+    'takes "%s" for nobody, at any corner',
+    (source) => {
+      expect(isExampleWindow(given(source, 'the supplier'))).toBe(true);
+      const sound = given('the supplier', 'the supplier');
+      const side = { ...sound, sides: { rear_left: { window: { source } } } };
+      expect([isExampleWindow(sound), isExampleWindow(side)]).toEqual([false, true]);
+    },
+  );
+
   it('says who gave the window, or that it is an example', () => {
     expect(isExampleWindow(scenario)).toBe(true);
     expect(windowLines(scenario)).toEqual(['Window: example, replace. Not for use on a car.']);
