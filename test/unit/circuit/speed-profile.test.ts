@@ -46,13 +46,6 @@ describe('a flying lap', () => {
     expect(Math.min(...steps)).toBeGreaterThan(0);
     expect(Math.max(...steps)).toBeLessThan(2.5 * Math.min(...steps));
   });
-
-  it('takes under 5 ms', () => {
-    for (let i = 0; i < 20; i++) speedProfile(request);
-    const began = performance.now();
-    for (let i = 0; i < 20; i++) speedProfile(request);
-    expect((performance.now() - began) / 20).toBeLessThan(5);
-  });
 });
 
 describe('the driver', () => {

@@ -56,11 +56,10 @@ describe('memory', () => {
     const lineOf = bad(2000);
     feed(running, 1e6, (i) => lineOf((taken = i)));
     await once(running.stdout, 'readable');
-    await pause(2000);
-    const before = taken;
-    await pause(1000);
-    expect(taken).toBe(before);
-    expect(taken).toBeLessThan(3000);
+    // until nothing moves any more, or too much has
+    const most = 3000;
+    for (let before = -1; before < taken && taken < most; await pause(1000)) before = taken;
+    expect(taken).toBeLessThan(most);
   });
 
   it('that a job takes too much of is the end of its thread and the answer to its line alone', async () => {
@@ -107,13 +106,11 @@ describe('a batch in a pipe', () => {
     expect(Buffer.concat(said).toString()).toBe('');
   });
 
-  it('ends at once on an interrupt, in the middle of a job', async () => {
+  it('ends on an interrupt in the middle of a job that would outlast this test', async () => {
     const running = batch(2);
     running.stdin.write('{"nope":1}\n{"spread":{"draws":10000}}\n');
     await once(running.stdout, 'data');
-    const start_ms = Date.now();
     running.kill('SIGINT');
     expect(await once(running, 'exit')).toEqual([null, 'SIGINT']);
-    expect(Date.now() - start_ms).toBeLessThan(3000);
   });
 });

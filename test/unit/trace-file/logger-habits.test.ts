@@ -32,6 +32,13 @@ const read = (text: string, choices: TraceChoices = {}) => {
     columns,
   };
 };
+/** Of this process alone, whatever else the machine is at [µs] */
+function cpuOf(work: () => void): number {
+  const before = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(before);
+  return user + system;
+}
 const clock = (t: number, from_s = 0): string => {
   const all = (from_s + t) % 86_400;
   return [all / 3600, (all / 60) % 60, all % 60]
@@ -249,17 +256,17 @@ describe('a table', () => {
     ]);
   });
 
-  it('of too many columns is refused at once', () => {
-    const start = performance.now();
-    expect(read(','.repeat(4_000_000)).problems).toEqual([
-      'file: expected at most 400 columns; export fewer channels',
-    ]);
-    expect(
-      read(`Time [s],Speed [km/h]\n${`${','.repeat(500)}1,2\n`.repeat(1000).replaceAll(',', ';')}`).problems,
-    ).toEqual(['file: expected at most 400 columns; export fewer channels']);
-    const late = read(`${plain()}\n${','.repeat(4_000_000)}9`);
-    expect(late.problems).toEqual([]);
-    expect(performance.now() - start).toBeLessThan(1000);
+  it('of too many columns is refused, and a line of them passed over, with less work than it takes to cut them', () => {
+    const tooMany = ['file: expected at most 400 columns; export fewer channels'];
+    const wide: [text: string, problems: string[]][] = [
+      [','.repeat(4_000_000), tooMany],
+      [`Time [s];Speed [km/h]\n${`${';'.repeat(500)}1;2\n`.repeat(1000)}`, tooMany],
+      [`${plain()}\n${','.repeat(4_000_000)}9`, []],
+    ];
+    const reading = cpuOf(() =>
+      wide.forEach(([text, problems]) => expect(read(text).problems).toEqual(problems)),
+    );
+    expect(reading).toBeLessThan(cpuOf(() => wide.forEach(([text]) => text.split(/[,;\n]/))));
   });
 
   it('of UTF-8 with one spoilt letter keeps its others', () => {
