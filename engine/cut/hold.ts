@@ -1,5 +1,6 @@
 /** What holds a plate: fasteners along the rim, and a tab to pull it out by and to tie it to. */
 
+import type { Loop } from '../duct/loop.ts';
 import { problem, type Problem } from '../scenario/problem.ts';
 import { FASTENERS, MOST_FASTENERS, PITCH_MM, PULL_TAB } from './fastener.ts';
 import { roundedByMoving } from './offset.ts';
@@ -22,24 +23,54 @@ const ROOT_MM = 1;
 
 /** A plate with its fasteners and its pull tab. What has been placed is added to `taken`. */
 export function heldPlate(flat: Plate, wish: PanelWish, taken: RimPlace[]): Held {
-  const wanted = clamp(2, Math.ceil(rimLength_mm(flat.edge, wish.mouth.loop) / PITCH_MM), MOST_FASTENERS);
-  const fasteners =
-    wish.hold === 'tabs' ? tabPlaces(flat, wish, taken, wanted) : holePlaces(flat, wish, wanted);
-  if (wish.hold === 'tabs') taken.push(...fasteners);
-  const pull = pullPlaces(flat, wish, taken);
-  taken.push(...pull);
+  const { fasteners, pull } = placesOn(flat, wish, taken);
+  taken.push(...(wish.hold === 'tabs' ? fasteners : []), ...pull);
   const tabs = [
     ...(wish.hold === 'tabs' ? fasteners.map((place) => fastenerTab(place, wish)) : []),
     ...pull.map(pullTab),
   ];
   const held = withTabs(flat.edge, tabs);
   const isTabs = (corner: Point): boolean => !flat.edge.some((own) => distance_mm(own, corner) < 1e-6);
-  const edge = roundedCorners(held, wish.corner_mm, isTabs) ?? roundedByMoving(held, wish.corner_mm);
+  const radius_mm = tabRadius_mm(wish);
+  const edge = roundedCorners(held, radius_mm, isTabs) ?? roundedByMoving(held, radius_mm);
   const holes = [...fasteners.map((place) => fastenerHole(place, wish)), ...pull.map(tetherHole)];
   return {
     plate: { ...flat, edge, holes },
-    problems: [...fastenerProblems(fasteners.length, wish), ...pullProblems(pull.length)],
+    problems: [
+      ...fastenerProblems(fasteners.length, wish),
+      ...pullProblems(pull.length),
+      ...holeProblems(edge, holes),
+    ],
   };
+}
+
+interface Places {
+  fasteners: RimPlace[];
+  pull: RimPlace[];
+}
+
+/** Fasteners as far apart as can be; where they leave no room for the tab to pull by, that one comes first. */
+function placesOn(flat: Plate, wish: PanelWish, taken: readonly RimPlace[]): Places {
+  const wanted = clamp(2, Math.ceil(rimLength_mm(flat.edge, wish.mouth.loop) / PITCH_MM), MOST_FASTENERS);
+  if (wish.hold === 'holes')
+    return { fasteners: holePlaces(flat, wish, wanted), pull: pullPlaces(flat, wish, taken) };
+  const fasteners = tabPlaces(flat, wish, taken, wanted);
+  const pull = pullPlaces(flat, wish, [...taken, ...fasteners]);
+  if (pull.length > 0) return { fasteners, pull };
+  const first = pullPlaces(flat, wish, taken);
+  return { fasteners: tabPlaces(flat, wish, [...taken, ...first], wanted), pull: first };
+}
+
+/** Larger ones would leave nothing of a tab's sides between its end and its root. */
+const tabRadius_mm = ({ corner_mm, fastener }: PanelWish): number =>
+  Math.min(corner_mm, 0.75 * FASTENERS[fastener].edge_mm);
+
+/** A tab that the rounding of corners has taken is no tab. */
+function holeProblems(edge: Loop, holes: readonly RoundHole[]): Problem[] {
+  const distance = distanceFrom(edge);
+  const isInside = insideOf(edge);
+  if (holes.every((hole) => isInside(hole) && distance(hole) > hole.diameter_mm)) return [];
+  return [problem('panel.hold', 'less', 'a hole and its rim on every tab', 'a smaller radius, or holes?')];
 }
 
 const clamp = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
@@ -55,12 +86,13 @@ const pullPlaces = (flat: Plate, wish: PanelWish, taken: readonly RimPlace[]): R
 /** Places for tabs of a size that reach no other part of the mouth. */
 function standingOut(
   { edge }: Plate,
-  { mouth, corner_mm }: PanelWish,
+  wish: PanelWish,
   size: { width_mm: number; length_mm: number },
   taken: readonly RimPlace[],
   count: number,
 ): RimPlace[] {
-  const root_mm = corner_mm + ROOT_MM;
+  const { mouth } = wish;
+  const root_mm = tabRadius_mm(wish) + ROOT_MM;
   const isInside = insideOf(mouth.loop);
   const distance = distanceFrom(mouth.loop);
   const free = rimPlaces(edge, mouth.loop, { width_mm: size.width_mm, root_mm }).filter((place) =>

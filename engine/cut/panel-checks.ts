@@ -10,6 +10,9 @@ import type { PanelWish } from './wish.ts';
 
 /** Beyond rounding of drawings [mm] */
 const SLACK_MM = 0.05;
+/** Of plate between an opening and a round corner; elsewhere it is wider (common practice, no source) [mm] */
+const LEAST_RIM_MM = 2;
+const ROUGH_MM = 0.2;
 /** What a panel closes may be off what was asked by so much of it [-] */
 const MOST_OFF = 0.001;
 /** What a blank covers may be more than was asked, where it cannot be more open [percentage points] */
@@ -30,7 +33,8 @@ export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[]
     return [problem('panel.blanking_pct', blanking_pct, expected, 'the least that such a blank covers')];
   }
   const closes_mm2 = flat.reduce((sum, plate) => sum + plateArea_mm2(plate), 0);
-  if (Math.abs(closes_mm2 / covered_mm2 - 1) <= MOST_OFF) return sizeProblems(flat, wish);
+  if (Math.abs(closes_mm2 / covered_mm2 - 1) <= MOST_OFF)
+    return flat.every(hasRim) ? sizeProblems(flat, wish) : [rimProblem(wish)];
   if (closes_mm2 > covered_mm2 || flat.some(({ edge }) => edge.length === 0)) {
     const expected = `a plate wider than ${2 * corner_mm} mm`;
     return [problem('panel.blanking_pct', blanking_pct, expected, 'its corners have no room')];
@@ -38,6 +42,21 @@ export function formProblems(flat: readonly Plate[], wish: PanelWish): Problem[]
   const most = Math.floor((1000 * closes_mm2) / mouth.area_mm2) / 10;
   return [problem('panel.blanking_pct', blanking_pct, `at most ${most}`, 'its round corners close no more')];
 }
+
+/** A round corner may come near an opening, or cut it: then the plate does not hang together. */
+function hasRim({ edge, openings }: Plate): boolean {
+  const [isInside, distance] = [insideOf(edge), distanceFrom(edge)];
+  const points = openings.flatMap((loop) => flattened(loop, ROUGH_MM));
+  return points.every((point) => isInside(point) && distance(point) >= LEAST_RIM_MM);
+}
+
+const rimProblem = ({ corner_mm }: PanelWish): Problem =>
+  problem(
+    'corner_mm',
+    corner_mm,
+    `less: ${LEAST_RIM_MM} mm of plate round every opening`,
+    'a round corner cuts one',
+  );
 
 /** Nothing but tabs may stand out of the mouth. */
 function sizeProblems(flat: readonly Plate[], { mouth }: PanelWish): Problem[] {

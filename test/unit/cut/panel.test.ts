@@ -76,6 +76,21 @@ describe('a panel', () => {
     }
   });
 
+  it('keeps its tabs and their holes however round its corners are', () => {
+    for (const mouth of [{ mouth_width_mm: 180, mouth_height_mm: 140 }, MOUTHS.oval!]) {
+      for (const fastener of ['quarter-turn', 'M4', 'M5'] as const) {
+        for (const corner_mm of [6, 9, 12]) {
+          const { plates, problems } = panelOf(mouth, {}, { fastener, corner_mm });
+          expect(problems).toEqual([]);
+          const [{ edge, holes }] = plates as [(typeof plates)[0]];
+          const fasteners = holes.filter(({ use }) => use === 'fastener').map(distanceFrom(edge));
+          expect(fasteners.length).toBeGreaterThan(1);
+          for (const mm of fasteners) expect(mm).toBeGreaterThan(FASTENERS[fastener].edge_mm - 0.5);
+        }
+      }
+    }
+  });
+
   it('has tabs whose area is that of their form', () => {
     const { plates, closes_mm2 } = panelOf(MOUTHS.rectangle!, {});
     const root = (1 - Math.PI / 4) * 9; // taken at both outer corners, given at both roots
@@ -167,6 +182,25 @@ describe('a panel that cannot be cut', () => {
       expect(only(panelOf(mouth, {}, { blanking_pct }))).toBe(
         'panel.blanking_pct: expected a plate wider than 6 mm, got 3 (its corners have no room)',
       );
+  });
+
+  it('is refused where a round corner would cut an opening', () => {
+    const mouth_outline_mm: [number, number][] = [
+      [0, 0],
+      [150, 0],
+      [150, 140],
+    ];
+    const sharp = {
+      mouth_shape: 'outline' as const,
+      mouth_width_mm: 1,
+      mouth_height_mm: 1,
+      mouth_outline_mm,
+    };
+    const slots = { blank: 'slots' as const, blank_slots: 6 };
+    expect(panelOf(sharp, slots, { blanking_pct: 80 }).problems).toEqual([]);
+    expect(only(panelOf(sharp, slots, { blanking_pct: 80, corner_mm: 12 }))).toBe(
+      'corner_mm: expected less: 2 mm of plate round every opening, got 12 (a round corner cuts one)',
+    );
   });
 
   it('is refused where its blank covers more than it says', () => {
