@@ -93,7 +93,9 @@ test('how far the draws are is told calmly: to the eye, nothing moves, nothing i
   await expect(page.locator('.sentence .drawn')).toHaveText('');
 });
 
-test('a search that is not wanted any more is left within moments, and the next begins', async ({ page }) => {
+test('a search that is not wanted any more is left: no run of it begins, and the next search does', async ({
+  page,
+}) => {
   await watchWorkers(page);
   const { sentence, slider } = await openSheet(page);
   await expect(sentence).toContainText(IN_WORDS, PATIENCE);
@@ -101,31 +103,32 @@ test('a search that is not wanted any more is left within moments, and the next 
   await page.evaluate(`document.addEventListener('input', () => (window.moved ??= performance.now()), true)`);
   await slider('Ambient').fill('12');
   await expect(sentence).toContainText(COUNTED, PATIENCE);
-  const [left, begun] = await page.evaluate<[number, number]>(`(() => {
-    const old = Math.max(...heard.filter(({ begin }) => begin < moved).map(({ search }) => search));
-    const after = heard.filter(({ begin, end }) => (begin ?? end) > moved);
-    const isNew = ({ search }) => search > old;
-    const first = after.find(isNew);
-    return [
-      Math.max(0, ...after.slice(0, after.indexOf(first)).filter(({ end }) => end).map(({ end }) => end - moved)),
-      after.filter(({ begin, search }) => begin && search <= old).length,
-    ];
+  const begun = await page.evaluate<{ old: number; next: number }>(`(() => {
+    const begun = heard.filter(({ begin }) => begin);
+    const old = Math.max(...begun.filter(({ begin }) => begin < moved).map(({ search }) => search));
+    const after = begun.filter(({ begin }) => begin > moved);
+    const next = after.filter(({ search }) => search > old).length;
+    return { old: after.length - next, next };
   })()`);
-  expect(begun).toBe(0);
-  // fifty on a quiet machine, which the benchmark tells; here others may compute beside it
-  expect(left).toBeLessThan(250);
+  // how soon is told by the benchmark
+  expect(begun.old).toBe(0);
+  expect(begun.next).toBeGreaterThan(0);
 });
 
 test('while the blanking is dragged the search for its span goes on, in one worker', async ({ page }) => {
-  await watchWorkers(page);
+  // the search lasts longer than it takes to begin the drag, whatever the machine
+  await watchWorkers(page, { late_ms: 50 });
   const { sentence, slider } = await openSheet(page);
   const lever = slider('Front blanking');
-  await runsBegun(page, 1);
   await lever.evaluate(
     (input: HTMLInputElement) =>
       new Promise<void>((resolve) => {
-        const start_ms = performance.now();
+        let start_ms = 0;
+        const isBegun = (): boolean =>
+          (window as unknown as { heard: { begin?: number }[] }).heard.some(({ begin }) => begin);
         const move = (): void => {
+          if (!isBegun()) return void setTimeout(move, 5);
+          start_ms ||= performance.now();
           input.value = String(30 + (Math.round(performance.now() - start_ms) % 30));
           input.dispatchEvent(new Event('input', { bubbles: true }));
           const isFound = /Safe on counted laps/.test(document.querySelector('.sentence')?.textContent ?? '');

@@ -39,7 +39,10 @@ async function answersOf({ stdout }: Running): Promise<{ id: number; problems?: 
   return answers;
 }
 
-describe('memory', () => {
+/** Threads start several times over, beside whatever else the machine is at. */
+const patient = { timeout: 120_000 };
+
+describe('memory', patient, () => {
   it('stays within 32 MB of heap while 60 MB of jobs run through', async () => {
     const running = batch(2, ['--max-old-space-size=32']);
     const count = 20_000;
@@ -79,7 +82,7 @@ describe('memory', () => {
   });
 });
 
-describe('a batch in a pipe', () => {
+describe('a batch in a pipe', patient, () => {
   it('answers a line before the next one comes', async () => {
     const running = batch(2);
     const answers = createInterface(running.stdout)[Symbol.asyncIterator]();
