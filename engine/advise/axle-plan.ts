@@ -42,6 +42,8 @@ export interface AxlePlan {
   covered: number;
   worst_K: number | null;
   uncovered: Uncovered[];
+  /** Under each condition the one to fit: places in the set. */
+  best: number[];
   rule: {
     lines: RuleLine[];
     thresholds: number;
@@ -94,6 +96,7 @@ export function axlePlan(tables: AxleTables, known: Known): AxlePlan {
     covered: shareIn(best),
     worst_K,
     uncovered: places_.filter((c) => !isIn(c, best[c]!)).map((c) => uncoveredAt(c, best[c]!, rows[c]!)),
+    best,
     rule: {
       lines: ruleLines(rule, { seen, borders_C }),
       thresholds: rule.thresholds,

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { axe } from './axe.ts';
 import { withoutFileAccess } from './files.ts';
 import { expect, test } from './fixtures.ts';
@@ -15,6 +16,16 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
     if (name.test(said)) return;
   }
   throw new Error(`no stop of Tab is named ${name.source}`);
+}
+
+/** What stands on each page of a PDF. */
+async function pagesOf(pdf: Buffer): Promise<string[]> {
+  const document = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise;
+  const textOn = async (_: unknown, i: number): Promise<string> => {
+    const { items } = await (await document.getPage(i + 1)).getTextContent();
+    return items.map((item) => ('str' in item ? item.str : '')).join(' ');
+  };
+  return Promise.all(Array.from({ length: document.numPages }, textOn));
 }
 
 test('a whole event goes by keyboard from the forecast to the printed sheets', async ({ page }) => {
@@ -43,7 +54,7 @@ test('a whole event goes by keyboard from the forecast to the printed sheets', a
   await page.keyboard.press('Enter');
   await expect(page.getByRole('progressbar')).toBeVisible();
   await expect(page.getByText('Planned.', { exact: true })).toBeVisible({ timeout: 100_000 });
-  await expect(page.getByText(/^Bring A \(\d+\s%\)/)).toHaveCount(2);
+  await expect(page.getByText(/^Bring [A-D]\s\(\d+\s%\)/)).toHaveCount(2);
 
   const map = page.getByRole('application', { name: 'Front: which panel in which condition' });
   await map.focus();
@@ -68,6 +79,15 @@ test('a whole event goes by keyboard from the forecast to the printed sheets', a
       return (context.measureText('C').actualBoundingBoxAscent * 25.4) / 96;
     });
   expect(capitals_mm).toBeGreaterThanOrEqual(12);
+
+  const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }));
+  expect(pages).toHaveLength(3);
+  for (const text of pages) expect(text).toContain('Not for use on a car');
+  // a plan that no longer holds is not printed
+  await page.emulateMedia({ media: null });
+  await page.getByRole('checkbox', { name: 'Qualifying: stop planned' }).check();
+  const none = await pagesOf(await page.pdf({ preferCSSPageSize: true }));
+  expect(none).toEqual([expect.stringMatching(/No plan.*Not for use on a car.*Plan it, then print/)]);
 });
 
 test('nonsense is answered beside its field and loses nothing, and a broken file changes nothing', async ({
@@ -122,14 +142,27 @@ test('nonsense is answered beside its field and loses nothing, and a broken file
   );
 });
 
-test('a search is cancelled, and a change is kept for the next time at 320 pixels too', async ({ page }) => {
+test('a search is cancelled, and a change is kept for the next time at 320 pixels, with gloves and in °F too', async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 320, height: 700 });
+  await page.addInitScript(() =>
+    localStorage.setItem('emberlap preferences', '{"gloves":true,"units":"°F in","theme":"night"}'),
+  );
   await page.goto('/#plan');
   await page.getByRole('button', { name: 'Plan this event' }).click();
   await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(page.getByRole('progressbar')).toHaveCount(0);
   await page.getByRole('button', { name: 'Add a session' }).click();
   await expect(page.getByRole('group', { name: 'Session 4' })).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Session 4: ambient, likely, °F' })).toHaveValue('79');
+  await expect(page.locator('main').last()).not.toContainText('°C');
+  const low_px = await page
+    .locator(
+      'main button:visible, main input[type=text]:visible, main label:has(input:not([type=text])):visible',
+    )
+    .evaluateAll((all) => Math.min(...all.map((each) => each.getBoundingClientRect().height)));
+  expect(low_px).toBeGreaterThanOrEqual(64);
   const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(beyond).toBeLessThanOrEqual(0);
   expect((await axe(page).analyze()).violations).toEqual([]);

@@ -92,14 +92,14 @@ export const regretWords = (regret: Regret): readonly [done: string, cost: strin
 ];
 
 /** Panels that neither the rule calls for nor any of the days that may come: places in the set. */
-export function idle({ panels, rule, days: all }: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): number[] {
+export function idle({ panels, rule, best }: Pick<AxlePlan, 'panels' | 'rule' | 'best'>): number[] {
   const isUsed = (place: number): boolean =>
-    rule.lines.some(({ panel }) => panel === place) || all.some(({ fitted }) => fitted[place]?.isBest);
+    rule.lines.some(({ panel }) => panel === place) || best.includes(place);
   return panels.flatMap((_, place) => (place > 0 && !isUsed(place) ? [place] : []));
 }
 
 /** Panels that the rule never calls for, although they are the best on some day. "A and D" */
-export function unusedWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): string {
+export function unusedWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'best'>): string {
   const left = idle(axle);
   const isUnused = (place: number): boolean =>
     place > 0 && !left.includes(place) && !axle.rule.lines.some(({ panel }) => panel === place);
@@ -123,7 +123,7 @@ export const days = (share: number): string => `${daysOfHundred(share)} of 100${
 const SLIP = 1e-9;
 
 /** What to bring, in a sentence; what is the best on no day that may come stays at home. */
-export function bringWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'days'>): string {
+export function bringWords(axle: Pick<AxlePlan, 'panels' | 'rule' | 'best'>): string {
   const home = idle(axle);
   const named = (is: (place: number) => boolean): string =>
     listWords(

@@ -150,8 +150,7 @@ describe('the trip card', () => {
 describe('the words of a plan', () => {
   const axleOf = (called: number[], best: number[]): AxlePlan => {
     const lines = called.map((panel) => ({ panel, when: [] }));
-    const all = best.map((at) => ({ fitted: panels.map((_, place) => ({ isBest: place === at })) }));
-    return { panels, rule: { lines }, days: all } as unknown as AxlePlan;
+    return { panels, rule: { lines }, best } as unknown as AxlePlan;
   };
 
   it('name the panels that the rule never calls for, and leave at home what is the best on no day', () => {
