@@ -136,7 +136,7 @@ describe('sheets to be cut', () => {
   });
 
   it('supersede no panel whose code was misread, but whatever else a panel was called', () => {
-    const [{ code }] = cutSheets(ask({})).facts as [{ code: string }];
+    const { code } = cutSheets(ask({})).facts[0]!;
     const [a, b, ...rest] = code;
     const exchanged = `${b}${a}${rest.join('')}`;
     const said = (supersedes: string): string[] => linesOf(ask({}, { supersedes }));
