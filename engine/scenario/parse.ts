@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { fieldAt } from './keys.ts';
 import { filled, isTree } from './tree.ts';
 import { defaultScenario } from './default-scenario.ts';
-import { problem, type Problem } from './problem.ts';
+import { problem, tooHotHint, type Problem } from './problem.ts';
 import { checkTogether } from './rules.ts';
 import { scenarioSchema, type Scenario } from './schema.ts';
 
@@ -42,7 +42,7 @@ function hintFor(key: string, value: unknown): string {
     return 'a number in quotes?';
   const max = fieldAt(key)?.max;
   if (typeof value !== 'number' || max === undefined) return '';
-  if (key.endsWith('_C') && value > max) return value >= 230 && value <= 330 ? 'kelvin?' : 'Fahrenheit?';
+  if (key.endsWith('_C') && value > max) return tooHotHint(value);
   if (max === 1 && value > 1 && value <= 100) return 'a percentage? give a share from 0 to 1';
   return '';
 }

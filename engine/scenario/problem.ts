@@ -15,6 +15,10 @@ export const problem = (key: string, value: unknown, expected: string, hint = ''
   hint,
 });
 
+/** Of a temperature in °C that is beyond what there is. */
+export const tooHotHint = (value: number): string =>
+  value >= 230 && value <= 330 ? 'kelvin?' : 'Fahrenheit?';
+
 /** `conditions.ambient_C: expected -30 to 55, got 295 (kelvin?)` */
 export const problemLine = (p: Problem): string =>
   `${p.key}: expected ${p.expected}, got ${p.value}${p.hint ? ` (${p.hint})` : ''}`;

@@ -100,6 +100,11 @@ describe('an event file', () => {
       event({ sensor: { kind: 'paint', lag_s: 0.1 } }),
       "sensor.kind: expected infrared or rubbing, got 'paint'",
     ],
+    [
+      'a forecast in °F',
+      event({}, { ambient_C: { low: 50, likely: 55, high: 68 } }),
+      'sessions.0.ambient_C.high: expected -30 to 55, got 68 (Fahrenheit?)',
+    ],
     ['no session', event({ sessions: [] }), 'sessions: expected at least one session, got []'],
     ['another version', event({ version: 2 }), 'version: expected 1, got 2'],
     ['a list', [], 'event: expected a JSON object, got []'],
@@ -110,6 +115,23 @@ describe('an event file', () => {
     ],
   ])('with %s is refused by one line', (_, input, line) => {
     expect(linesOf(input)).toEqual([line]);
+  });
+
+  it('tells what stands in the wrong order beside what is wrong by itself', () => {
+    const traffic_pct = { low: 0, likely: 5, high: 300 };
+    const wrong = event(
+      { set: { panels: 9, least_pct: 90, most_pct: 30 }, sensor: { kind: 'infrared' } },
+      { ambient_C: { low: 30, likely: 20, high: 10 }, traffic_pct },
+    );
+    expect(linesOf(wrong).map((line) => line.split(':')[0])).toEqual([
+      'sessions.0.traffic_pct.high',
+      'set.panels',
+      'sensor.lag_s',
+      'sessions.0.ambient_C.low',
+      'set.least_pct',
+    ]);
+    expect(linesOf(event({ sessions: 3, set: 4, sensor: 'x' }))).toHaveLength(3);
+    expect(linesOf(event({ sessions: [1, null] }))).toHaveLength(2);
   });
 
   it('tells all that is wrong at once', () => {
