@@ -230,7 +230,7 @@ describe('sheets', () => {
     }
   });
 
-  it('are as large as their paper, a user unit a millimetre', () => {
+  it('are as large as their paper, a user unit a millimetre, and say what they are', () => {
     const [a4] = svgOf(piecesOf(panelOf(MOUTHS.round!, {})));
     expect([a4!.width, a4!.height, a4!.viewBox]).toEqual(['210mm', '297mm', [0, 0, 210, 297]]);
     const [letter] = svgOf(piecesOf(panelOf(MOUTHS.round!, {})), { bed: { paper: 'Letter' } });
@@ -239,6 +239,10 @@ describe('sheets', () => {
       '279.4mm',
       [0, 0, 215.9, 279.4],
     ]);
+    const { sheets } = layOut(piecesOf(panelOf(MOUTHS.round!, {})), FRAME);
+    expect(sheetSvg(sheets[0]!)).toMatch(
+      /<title>Panels, sheet 1 of 1<\/title>\n<desc>In millimetres, seen from the front of the car\..*<\/desc>/,
+    );
   });
 
   it('say in print that they are corrected, and by how much; what is saved is true to size and says nothing of it', () => {

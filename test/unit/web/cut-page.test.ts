@@ -10,6 +10,7 @@ import {
   choicesAt,
   cutFileName,
   cutRequest,
+  ownMouths,
   problemLines,
   refusedMeasure,
   tapeLine,
@@ -46,6 +47,17 @@ test('only panels that cover something are there to be cut, all of them until so
   expect(cutRequest(defaultScenario(), wishOf({ letters: ['C'] }))!.panels).toEqual([
     { letter: 'C', blanking_pct: 60 },
   ]);
+});
+
+test('a side whose mouth is its own is named, and cut to its own', () => {
+  const split = withValue(defaultScenario(), 'sides', {
+    front_left: { duct: { mouth_width_mm: 90 } },
+    front_right: { duct: { leak_cm2: 30 } },
+  }) as Scenario;
+  expect(ownMouths(split, 'front')).toEqual(['left']);
+  expect([ownMouths(split, 'rear'), ownMouths(defaultScenario(), 'front')]).toEqual([[], []]);
+  const [left, right] = cutRequest(split, wishOf({ side: 'both' }))!.ducts;
+  expect([left!.duct.mouth_width_mm, right!.duct.mouth_width_mm]).toEqual([90, 110]);
 });
 
 test('where there is no duct nothing is asked for', () => {

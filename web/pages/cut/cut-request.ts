@@ -26,6 +26,15 @@ export function panelsOf(scenario: Scenario, { axle, letters, typed_pct }: Wish)
   return choicesAt(scenario, axle).filter(({ letter }) => letters?.includes(letter) ?? true);
 }
 
+/** Sides whose mouth or blank differs from the axle's, by the sheet's file: what is set for the axle does not reach it. */
+export const ownMouths = (scenario: Scenario, axle: Wish['axle']): Side[] => {
+  const formOf = (side: Side | null): string =>
+    JSON.stringify(
+      Object.entries(ductAt(scenario, axle, side) ?? {}).filter(([key]) => /^(mouth|blank)_?/.test(key)),
+    );
+  return SIDES.filter((side) => formOf(side) !== formOf(null));
+};
+
 /** Null where there is no duct, and so no mouth. */
 export function cutRequest(scenario: Scenario, wish: Wish): CutRequest | null {
   const sides: readonly Side[] = wish.side === 'both' ? SIDES : [wish.side];
