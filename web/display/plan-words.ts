@@ -2,7 +2,6 @@
 import type {
   AxlePlan,
   ConditionsMap,
-  CornerResult,
   LikelyCondition,
   MapCell,
   PlannedPanel,
@@ -22,16 +21,12 @@ export const fitName = (panels: readonly PlannedPanel[], place: number): string 
   panels[place]?.letter || 'open';
 
 /** "65 %"; "left 65 %, right 60 %" where the sides differ. */
-export function coverWords({ blanking_pct, sides_pct }: PlannedPanel): string {
+function coverWords({ blanking_pct, sides_pct }: PlannedPanel): string {
   if (!sides_pct) return percent(blanking_pct);
   return Object.entries(sides_pct)
     .map(([side, pct]) => `${side} ${percent(pct)}`)
     .join(', ');
 }
-
-/** The set as one side has it. */
-export const panelsOf = (panels: readonly PlannedPanel[], side: CornerResult['side']): PlannedPanel[] =>
-  panels.map((panel) => ({ ...panel, blanking_pct: panel.sides_pct?.[side] ?? panel.blanking_pct }));
 
 /** The same of a place in the set; nothing for an open mouth. */
 export function coverAt(panels: readonly PlannedPanel[], place: number): string {
@@ -92,7 +87,7 @@ export const regretWords = (regret: Regret): readonly [done: string, cost: strin
 ];
 
 /** Panels that neither the rule calls for nor any of the days that may come: places in the set. */
-export function idle({ panels, rule, best }: Pick<AxlePlan, 'panels' | 'rule' | 'best'>): number[] {
+function idle({ panels, rule, best }: Pick<AxlePlan, 'panels' | 'rule' | 'best'>): number[] {
   const isUsed = (place: number): boolean =>
     rule.lines.some(({ panel }) => panel === place) || best.includes(place);
   return panels.flatMap((_, place) => (place > 0 && !isUsed(place) ? [place] : []));
@@ -110,7 +105,7 @@ const listWords = (all: readonly string[]): string =>
   all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
 
 /** A share of what the forecasts call likely, as days of a hundred. Never all or none where it is not. */
-export function daysOfHundred(share: number): string {
+function daysOfHundred(share: number): string {
   const whole = Math.round(100 * share);
   if (whole === 0 && share > 0) return 'fewer than 1';
   return whole === 100 && share < 1 - SLIP ? 'more than 99' : String(whole);
