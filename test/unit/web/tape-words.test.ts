@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fittedWords, tapeWords } from '../../../web/display/tape-words.ts';
-import { typedPanels } from '../../../web/controls/typed-panels.ts';
+import { expectedWords, typedPanels } from '../../../web/controls/typed-panels.ts';
 
 const mouth = { mouth_width_mm: 110, strip_mm: 38, panels_pct: [0, 40, 60, 75, 85] };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -45,6 +45,8 @@ describe('a set of panels typed by hand', () => {
   });
 
   it('answers each bad entry by itself', () => {
+    const unfit = ['40', '60'].map((value) => ({ expected: '0, or 65 to 100', value }));
+    expect(expectedWords(unfit)).toEqual(['Expected 0, or 65 to 100, got 40, 60.']);
     expect(typedPanels('0, lots, 140, 60, 60, -5')).toEqual({
       ok: false,
       complaints: [
