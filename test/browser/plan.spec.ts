@@ -117,6 +117,18 @@ test('nonsense is answered beside its field and loses nothing, and a broken file
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(field('low')).toHaveValue('19');
 
+  // no more panels than there are steps for
+  const least = page.getByRole('textbox', { name: 'Least that a panel covers, %' });
+  await least.fill('70');
+  await least.press('Enter');
+  const panels = page.getByRole('radiogroup', { name: 'Panels' });
+  await expect(panels.getByRole('radio')).toHaveCount(3);
+  await least.fill('75');
+  await least.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText(
+    /^Expected room for 4 panels, one in every 5\s%, from the least to the most that one covers, got “75”\./,
+  );
+
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open event' }).click();
   const event = {
