@@ -53,6 +53,7 @@ test('a whole event goes by keyboard from the forecast to the printed sheets', a
   await tabTo(page, /^Plan this event$/);
   await page.keyboard.press('Enter');
   await expect(page.getByRole('progressbar')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Plan this event' })).toBeFocused();
   await expect(page.getByText('Planned.', { exact: true })).toBeVisible({ timeout: 100_000 });
   await expect(page.getByText(/^Bring [A-D]\s\(\d+\s%\)/)).toHaveCount(2);
 
@@ -165,6 +166,7 @@ test('a search is cancelled, and a change is kept for the next time at 320 pixel
   await page.getByRole('button', { name: 'Plan this event' }).click();
   await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(page.getByRole('progressbar')).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Plan this event' })).toBeFocused();
   await page.getByRole('button', { name: 'Add a session' }).click();
   await expect(page.getByRole('group', { name: 'Session 4' })).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'Session 4: ambient, likely, °F' })).toHaveValue('79');
