@@ -3,7 +3,6 @@
  * too cold ends at one.
  */
 import type { Brake, Scenario } from '../scenario/schema.ts';
-import { leastBlanking } from '../duct/least-blanking.ts';
 import { judge, windowOf } from '../stint/judge.ts';
 import type { Verdict, WindowLimits } from '../stint/result.ts';
 import { candidatesIn, spareAt } from './candidates.ts';
@@ -17,14 +16,24 @@ const END_POINTS = 0.1;
 /** What is nearer to an end that a limit bounds is on its edge: both print as the same percent [points] */
 const EDGE_POINTS = 1;
 
-/** The safe span of every corner of a scenario, in the order of its result; corners are searched side by side. */
-export const bracketed = (scenario: Scenario): Steps<SafeSpan[]> => together(looksAt(scenario).map(spanOf));
+/** The least that the blank of a duct covers [percent] */
+export type LeastOf = (duct: NonNullable<Brake['duct']>) => number;
 
-function* spanOf({ corner, look, changesOn }: Sight): Steps<SafeSpan> {
+/**
+ * The safe span of every corner of a scenario, in the order of its result; corners are searched side by side.
+ *
+ * @param leastOf - `leastBlanking`, which brings the geometry of blanks along; where all are straight edges 0 does
+ */
+export const bracketed = (scenario: Scenario, leastOf: LeastOf): Steps<SafeSpan[]> =>
+  together(looksAt(scenario).map((sight) => spanOf(sight, leastOf)));
+
+function* spanOf({ corner, look, changesOn }: Sight, leastOf: LeastOf): Steps<SafeSpan> {
   const { axle, side, brake } = corner;
-  const found = yield* reachOf(brake, look);
+  const least_pct = brake.duct ? leastOf(brake.duct) : 0;
+  const found = yield* reachOf(brake, look, least_pct);
   const { none, best } = found;
-  const first = none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake)) : null;
+  const first =
+    none && changesOn !== null ? yield* reachOf(brake, until(look, changesOn, brake), least_pct) : null;
   const before = first?.span_pct && changesOn !== null ? { ...first, lap: changesOn } : null;
   const isIdle = best !== null && changesOn !== null && !(yield* decides(look, changesOn));
   return { axle, side, ...found, changesOn, isIdle, before };
@@ -58,11 +67,10 @@ const nothing: Reach = {
   reason: '',
 };
 
-function* reachOf({ duct, ...brake }: Brake, look: Look): Steps<Reach> {
+function* reachOf({ duct, ...brake }: Brake, look: Look, least_pct: number): Steps<Reach> {
   if (!duct) return { ...nothing, reason: 'there is no duct to blank' };
   const { verdict } = yield* look(0);
   if (verdict.status === 'not judged') return { ...nothing, reason: verdict.reason ?? 'nothing is judged' };
-  const least_pct = leastBlanking(duct);
   const window = windowOf({ duct, ...brake });
   const [cool, warm] = (yield* together([
     endOf(look, isTooHot, { good: 0, bad: 100 }),

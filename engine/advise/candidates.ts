@@ -1,5 +1,5 @@
 /** What can be fitted inside a safe span. */
-import { canBeMade } from '../duct/least-blanking.ts';
+import { canBeMade } from '../duct/blank-keys.ts';
 import type { Look } from './look.ts';
 import { together, type Steps } from './search.ts';
 import { smallerMargin_K, type Spare } from './span.ts';

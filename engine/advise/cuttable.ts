@@ -1,5 +1,6 @@
 /** Of the candidates for an axle's panels those that can be cut: a plate with a hole or slots covers a rim and bars at least. */
-import { canBeMade, leastBlanking } from '../duct/least-blanking.ts';
+import { canBeMade } from '../duct/blank-keys.ts';
+import { leastBlanking } from '../duct/least-blanking.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { cornersOf } from '../stint/corners.ts';
 import type { AxleTables } from './panel-table.ts';

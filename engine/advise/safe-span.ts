@@ -1,4 +1,5 @@
 /** The safe span of every corner of a scenario, in the order of its result, and what would help where there is none. */
+import { leastBlanking } from '../duct/least-blanking.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { CompileOptions } from '../stint/compile.ts';
 import { bracketed } from './bracket.ts';
@@ -12,5 +13,5 @@ export const safeSpans = (scenario: Scenario, options: CompileOptions = {}): Sea
 });
 
 function* stepsOf(scenario: Scenario): Steps<SafeSpan[]> {
-  return yield* withRemedies(scenario, yield* bracketed(scenario));
+  return yield* withRemedies(scenario, yield* bracketed(scenario, leastBlanking));
 }

@@ -47,3 +47,7 @@ const PLATE_MM = 1.5;
 export function depthOfHoles(duct: BlankKeys): number {
   return (duct.blank_thick_mm ?? PLATE_MM) / blankOf(duct).hole_mm;
 }
+
+/** An open mouth can always be had; else no less than the least that a blank covers (`leastBlanking`). */
+export const canBeMade = (blanking_pct: number, least_pct: number): boolean =>
+  blanking_pct === 0 || blanking_pct >= least_pct;

@@ -1,4 +1,4 @@
-/** Which blankings can be made at all: of a plate with openings not those that leave more open than it can. */
+/** The least blanking that can be made at all: a plate with openings leaves no more open than holds it together. */
 import { blankOf, type BlankKeys } from './blank-keys.ts';
 import { leastCovered } from './blank.ts';
 import type { MouthKeys } from './mouth-area.ts';
@@ -29,7 +29,3 @@ export function leastBlanking(duct: MouthKeys & BlankKeys): number {
 
 /** A check asks at every frame of a drag, of the same duct. */
 const known = new WeakMap<object, number>();
-
-/** An open mouth can always be had. */
-export const canBeMade = (blanking_pct: number, least_pct: number): boolean =>
-  blanking_pct === 0 || blanking_pct >= least_pct;

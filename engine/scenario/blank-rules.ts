@@ -1,6 +1,6 @@
 /** Which blankings the plates of a scenario can be cut for: a hole or slots leave less open than a straight edge may. */
-import { blankOf } from '../duct/blank-keys.ts';
-import { canBeMade, leastBlanking } from '../duct/least-blanking.ts';
+import { blankOf, canBeMade } from '../duct/blank-keys.ts';
+import { leastBlanking } from '../duct/least-blanking.ts';
 import { FULL_PCT } from './mouth-rules.ts';
 import { problem, type Problem } from './problem.ts';
 import type { Brake, Scenario } from './schema.ts';

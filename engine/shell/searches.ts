@@ -1,10 +1,12 @@
 /** The searches that a worker knows of: it holds those that began here, and runs for any of them. */
 import { answering } from '../advise/answering.ts';
-import { bracketed } from '../advise/bracket.ts';
+import { bracketed, type LeastOf } from '../advise/bracket.ts';
 import type { Ask, Outcome } from '../advise/search.ts';
 import type { ForecastAsked } from '../advise/session-forecast.ts';
 import { isHelpless } from '../advise/span.ts';
 import type { Weighing } from '../advise/weighed.ts';
+import { blankOf } from '../duct/blank-keys.ts';
+import { cornersOf, type Corner } from '../stint/corners.ts';
 import { failureOf } from './failure.ts';
 import type { Answer, Findings, Question, Sought, Step } from './protocol.ts';
 
@@ -62,7 +64,7 @@ export class Searches {
 async function* begun(question: Question): Begun {
   const { scenario, driven, sought, sample, map, event } = question;
   if (sought === 'spans') {
-    const spans = yield* bracketed(scenario);
+    const spans = yield* bracketed(scenario, await leastFor(scenario));
     if (!spans.some(isHelpless)) return spans;
     const { withRemedies } = await import('../advise/remedies.ts');
     return yield* withRemedies(scenario, spans);
@@ -96,6 +98,13 @@ async function* begun(question: Question): Begun {
   if (!sample) throw new Error('sample: null');
   const { spread } = await import('../advise/spread.ts');
   return yield* spread(scenario, sample, { driven }).steps;
+}
+
+/** Straight edges leave open what is asked: they do without the geometry of plates. */
+async function leastFor(scenario: Question['scenario']): Promise<LeastOf> {
+  const isPlate = ({ brake: { duct } }: Corner): boolean => duct !== null && blankOf(duct).kind !== 'edge';
+  if (!cornersOf(scenario).some(isPlate)) return () => 0;
+  return (await import('../duct/least-blanking.ts')).leastBlanking;
 }
 
 async function runsFor(question: Question): Promise<ReturnType<typeof answering>> {

@@ -80,9 +80,14 @@ const map: MapAsked = {
 
 describe('what is found is the same to the byte however many workers bring the runs', () => {
   const spans = finished(safeSpans(toy));
+  const plates = changed({ 'brakes.rear.duct.blank': 'perforated', 'blanking_pct.rear': 75 }, toy);
   const questions = {
     spread: [drawing(), () => finished(spread(toy, { draws: DRAWS, seed: 3 }))],
     spans: [{ ...drawing(), sought: 'spans', sample: null }, () => finished(safeSpans(toy))],
+    'spans of plates': [
+      { ...drawing(plates), sought: 'spans', sample: null },
+      () => finished(safeSpans(plates)),
+    ],
     blankings: [{ ...drawing(), sought: 'blankings', sample: null }, () => finished(blankings(toy))],
     weighed: [
       { ...drawing(), sought: 'weighed', sample: { ...drawing().sample, spans } },
