@@ -72,6 +72,7 @@ describe('a plan that is refused', () => {
     expect(stderr.trimEnd().split('\n')).toEqual([
       expect.stringMatching(/^sessions\.0\.rain: expected a key of a session: name, .+, got 3$/),
       'set.panels: expected a whole number, 2 to 5, got 7',
+      'sessions.0.ambient_C.low: expected at most high, 10, got 30',
     ]);
   });
 
