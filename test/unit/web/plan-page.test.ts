@@ -15,7 +15,8 @@ import {
   withSession,
   withSessionAt,
 } from '../../../web/state/event-part.ts';
-import { mapAsked } from '../../../web/state/map-axes.ts';
+import { changed, driven } from '../../support/stints.ts';
+import { mapAsked, valueText } from '../../../web/state/map-axes.ts';
 
 const plainly = (text: string): string => text.replaceAll('\u00a0', ' ');
 
@@ -82,6 +83,19 @@ describe('the map of conditions', () => {
     const { across } = mapAsked(hot.sessions.slice(0, 1), 'track');
     expect(new Set(across.values).size).toBe(12);
     expect(Math.max(...across.values.map(Number))).toBe(55);
+  });
+
+  it('is asked for over the pace by how long the driver coasts, which cools every corner', () => {
+    const { down } = mapAsked(exampleEvent().sessions, 'pace');
+    expect(down.values.map((value) => valueText(down.key, value))).toContain('coast 0.50\u00a0s');
+    const peaks = down.values.map((value) =>
+      driven(changed({ [down.key]: value })).corners.map(({ verdict }) => verdict.facePeak_K),
+    );
+    for (const corner of [0, 1])
+      expect(peaks.map((each) => each[corner]!)).toEqual(
+        peaks.map((each) => each[corner]!).toSorted((a, b) => b - a),
+      );
+    expect(new Set(peaks.map(([front]) => front)).size).toBe(8);
   });
 
   it('writes on each region its panel, or why there is none', () => {
