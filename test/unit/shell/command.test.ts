@@ -77,7 +77,19 @@ describe('--json', () => {
 
   const numbersOf = (r: StintRecord): string => JSON.stringify([r.axles, r.lapTime_s, r.brakeEnergyPerLap_J]);
 
-  it.each([
+  // by one process: a batch prints for a job what --json prints (batch.test.ts)
+  const answers = (settings: readonly string[]): Map<string, StintRecord> => {
+    const jobs = settings.map((setting) => {
+      const [key, value] = setting.split('=') as [string, string];
+      const read: unknown = value === 'none' ? null : JSON.parse(value);
+      return JSON.stringify({ set: { [key]: read } });
+    });
+    const { stdout, status } = stint(['--batch', file('jobs.jsonl', `${jobs.join('\n')}\n`)]);
+    expect(status).toBe(0);
+    const lines = stdout.trimEnd().split('\n');
+    return new Map(settings.map((setting, i) => [setting, JSON.parse(lines[i]!) as StintRecord]));
+  };
+  const moving = [
     'conditions.ambient_C=5',
     'conditions.altitude_m=1500',
     'conditions.wet=true',
@@ -88,16 +100,17 @@ describe('--json', () => {
     'traffic.gap_m=8',
     'traffic.gap_s=0.5',
     'stint.laps=8',
-  ])('%s changes the result', (setting) => {
-    expect(numbersOf(recordOf(setting))).not.toBe(numbersOf(record));
+  ];
+  const still = ['traffic.gap_m=none', 'traffic.gap_s=none', 'stint.hold_trace=true', 'conditions.wet=false'];
+  const answered = answers([...moving, ...still]);
+
+  it.each(moving)('%s changes the result', (setting) => {
+    expect(numbersOf(answered.get(setting)!)).not.toBe(numbersOf(record));
   });
 
-  it.each(['traffic.gap_m=none', 'traffic.gap_s=none', 'stint.hold_trace=true', 'conditions.wet=false'])(
-    '%s changes nothing here',
-    (setting) => {
-      expect(numbersOf(recordOf(setting))).toBe(numbersOf(record));
-    },
-  );
+  it.each(still)('%s changes nothing here', (setting) => {
+    expect(numbersOf(answered.get(setting)!)).toBe(numbersOf(record));
+  });
 
   it('stint.laps counts all driven laps', () => {
     expect(recordOf('stint.laps=9').axles.front.laps.map(({ lap }) => lap)).toEqual([
