@@ -1,7 +1,7 @@
 /** The event's own file: opened and saved. What came of it is told in `news`. */
 import { fileOpen } from 'browser-fs-access';
-import { eventFileName, eventText, readEvent } from './event-part.ts';
-import type { EventPart, Session } from './session.svelte.ts';
+import { eventFileName, eventText, readEvent, type EventPart } from './event-part.ts';
+import type { Session } from './session.svelte.ts';
 import { causeOf, FILES, isLeft, write, type News } from './sheet-acts.svelte.ts';
 
 export class EventActs {

@@ -3,13 +3,18 @@ import * as v from 'valibot';
 import weekend from '../../scenarios/events/sorrelby-weekend.json' with { type: 'json' };
 import type { Scenario } from '../../engine/index.ts';
 import { parseEvent, type RaceEvent } from '../../engine/scenario/event-parse.ts';
-import { eventSchema, type Session } from '../../engine/scenario/event-schema.ts';
+import { eventSchema, type EventFile, type Session } from '../../engine/scenario/event-schema.ts';
 import { PANEL_STEP_PCT } from '../../engine/scenario/panel-steps.ts';
 import { problemLine, type Problem } from '../../engine/scenario/problem.ts';
 import { sensorSchema, type Sensor, type SensorKind } from '../../engine/scenario/sensor-schema.ts';
 import { NBSP } from '../display/format.ts';
-import type { EventPart } from './session.svelte.ts';
 import { jsonFrom, plain } from './sheet-file.ts';
+
+/** An event but for its stint, which is that of the sheet. */
+export interface EventPart extends Pick<EventFile, 'name' | 'sessions' | 'set'> {
+  /** null, or nothing in an event that was kept by an earlier version: none. */
+  sensor?: EventFile['sensor'];
+}
 
 /** Of the file. */
 const VERSION = 1;

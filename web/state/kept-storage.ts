@@ -4,7 +4,8 @@ import type { Axle, Scenario } from '../../engine/index.ts';
 import type { View } from '../pages/stint/view.ts';
 import type { Step } from './history.ts';
 import { inTime } from './in-time.ts';
-import type { EventPart, Sheet } from './session.svelte.ts';
+import type { EventPart } from './event-part.ts';
+import type { Sheet } from './session.svelte.ts';
 
 /** What is in view, and where in the stint. */
 export interface Place {

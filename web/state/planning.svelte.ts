@@ -9,7 +9,7 @@ import { mapAsked, WEIGHING, type DownAxis } from './map-axes.ts';
 import { likelyDay, sessionChanges } from './session-day.ts';
 import { checks } from './checks.ts';
 import type { Finder } from './finder.ts';
-import type { EventPart } from './session.svelte.ts';
+import type { EventPart } from './event-part.ts';
 
 export interface Planned {
   scenario: Scenario;

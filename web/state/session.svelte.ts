@@ -1,6 +1,5 @@
 /** The one session of the page: the scenario under the hand, the last good picture of it, and what it is held against. */
 import type { Axle, Changes, Problem, RunReply, RunRequest, Scenario } from '../../engine/index.ts';
-import type { EventFile } from '../../engine/scenario/event-schema.ts';
 import { valueAt, withValue } from '../../engine/scenario/tree.ts';
 import { defaultScenario } from '../../engine/scenario/default-scenario.ts';
 import type { Parsed } from '../../engine/scenario/parse.ts';
@@ -9,18 +8,13 @@ import { stepWords } from '../display/step-words.ts';
 import { browserAlarm } from './alarm.ts';
 import { checks, loadChecks } from './checks.ts';
 import { engineClient, type Alarm, type EngineClient, type OpenDoor } from './engine-client.ts';
+import type { EventPart } from './event-part.ts';
 import { emptyHistory, noted, redone, settled, undone, type History, type Moved } from './history.ts';
 import { Pins, withPin, type Pin, type PinnedStint, type Run } from './pins.svelte.ts';
 import { onSameTrack } from './same-track.ts';
 import { equalised } from './sides.ts';
 
 export type { Run };
-
-/** An event but for its stint, which is that of the sheet. */
-export interface EventPart extends Pick<EventFile, 'name' | 'sessions' | 'set'> {
-  /** null, or nothing in an event that was kept by an earlier version: none. */
-  sensor?: EventFile['sensor'];
-}
 
 /** What undo brings back. */
 export interface Sheet {
